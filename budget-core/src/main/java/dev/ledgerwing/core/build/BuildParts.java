@@ -1,0 +1,63 @@
+package dev.ledgerwing.core.build;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** A record taken apart, to be changed in several places before it has to fit together again. */
+final class BuildParts {
+
+    private final Map<ElementKind, List<Element>> elements = new EnumMap<>(ElementKind.class);
+    private final Map<SectionKind, @Nullable Record> sections = new EnumMap<>(SectionKind.class);
+
+    static BuildParts of(Build build) {
+        BuildParts parts = new BuildParts();
+        for (ElementKind kind : ElementKind.values()) {
+            parts.elements.put(kind, new ArrayList<>(kind.in(build)));
+        }
+        for (SectionKind section : SectionKind.values()) {
+            parts.sections.put(section, section.in(build));
+        }
+        return parts;
+    }
+
+    List<Element> elements(ElementKind kind) {
+        return Objects.requireNonNull(elements.get(kind));
+    }
+
+    void put(ElementKind kind, List<Element> changed) {
+        elements.put(kind, changed);
+    }
+
+    void put(SectionKind section, @Nullable Record changed) {
+        sections.put(section, changed);
+    }
+
+    /** @throws InvalidBuild when the parts do not fit together */
+    Build assemble() {
+        Booking booking = (Booking) sections.get(SectionKind.BOOKING);
+        return new Build(
+                (Airframe) required(SectionKind.AIRFRAME),
+                (MassBudget) required(SectionKind.BUDGET),
+                (JudgedBy) required(SectionKind.JUDGED_BY),
+                all(ElementKind.ASSEMBLY, Assembly.class::cast),
+                all(ElementKind.LINE, PartLine.class::cast),
+                all(ElementKind.LOAD_CASE, LoadCase.class::cast),
+                all(ElementKind.PHASE, Phase.class::cast),
+                new Power(all(ElementKind.RAIL, Rail.class::cast)),
+                new Radio(all(ElementKind.FUNCTION, RadioFunction.class::cast)),
+                booking);
+    }
+
+    private Record required(SectionKind section) {
+        return Objects.requireNonNull(sections.get(section), () -> section.word() + " is always there");
+    }
+
+    private <E> List<E> all(ElementKind kind, Function<Element, E> cast) {
+        return elements(kind).stream().map(cast).toList();
+    }
+}
