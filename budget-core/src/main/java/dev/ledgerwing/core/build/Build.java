@@ -73,27 +73,22 @@ public record Build(
     }
 
     public Build withAirframe(Airframe changed) {
-        return new Build(
-                changed, budget, judgedBy, assemblies, lines, loadCases, phases, power, radio, booking);
+        return new Build(changed, budget, judgedBy, assemblies, lines, loadCases, phases, power, radio, booking);
     }
 
     public Build withBudget(MassBudget changed) {
-        return new Build(
-                airframe, changed, judgedBy, assemblies, lines, loadCases, phases, power, radio, booking);
+        return new Build(airframe, changed, judgedBy, assemblies, lines, loadCases, phases, power, radio, booking);
     }
 
     public Build withLines(List<PartLine> changed) {
-        return new Build(
-                airframe, budget, judgedBy, assemblies, changed, loadCases, phases, power, radio, booking);
+        return new Build(airframe, budget, judgedBy, assemblies, changed, loadCases, phases, power, radio, booking);
     }
 
     public Build withAssemblies(List<Assembly> changed) {
-        return new Build(
-                airframe, budget, judgedBy, changed, lines, loadCases, phases, power, radio, booking);
+        return new Build(airframe, budget, judgedBy, changed, lines, loadCases, phases, power, radio, booking);
     }
 
     public Build withBooking(@Nullable Booking changed) {
-        return new Build(
-                airframe, budget, judgedBy, assemblies, lines, loadCases, phases, power, radio, changed);
+        return new Build(airframe, budget, judgedBy, assemblies, lines, loadCases, phases, power, radio, changed);
     }
 }

@@ -44,9 +44,7 @@ public final class BuildMerge {
         BuildMerge merge = new BuildMerge();
         BuildParts parts = BuildParts.of(theirs);
         for (SectionKind section : SectionKind.values()) {
-            parts.put(
-                    section,
-                    merge.whole(section.word(), section.in(base), section.in(theirs), section.in(mine)));
+            parts.put(section, merge.whole(section.word(), section.in(base), section.in(theirs), section.in(mine)));
         }
         for (ElementKind kind : ElementKind.values()) {
             parts.put(kind, merge.elements(kind, kind.in(base), kind.in(theirs), kind.in(mine)));
@@ -80,8 +78,7 @@ public final class BuildMerge {
         Map<String, Element> merged = new HashMap<>();
         for (String id : union(their.keySet(), my.keySet())) {
             String subject = kind.word() + " “" + name(id, their, my) + "”";
-            Element one = (Element) whole(
-                    subject, (Record) was.get(id), (Record) their.get(id), (Record) my.get(id));
+            Element one = (Element) whole(subject, (Record) was.get(id), (Record) their.get(id), (Record) my.get(id));
             if (one != null) {
                 merged.put(id, one);
             }

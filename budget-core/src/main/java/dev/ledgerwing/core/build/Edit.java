@@ -21,7 +21,9 @@ public sealed interface Edit {
 
         /** Whichever of the two there is, the later one first. */
         public Element subject() {
-            return Optional.ofNullable(after).or(() -> Optional.ofNullable(before)).orElseThrow();
+            return Optional.ofNullable(after)
+                    .or(() -> Optional.ofNullable(before))
+                    .orElseThrow();
         }
     }
 

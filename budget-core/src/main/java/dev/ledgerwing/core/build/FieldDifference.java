@@ -5,9 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /** One field of an element or section that differs: its name in the record and its two values. */
 public record FieldDifference(
-        String field,
-        @Nullable Object before,
-        @Nullable Object after) {
+        String field, @Nullable Object before, @Nullable Object after) {
 
     /** The fields in which {@code after} differs from {@code before}; both of one record type. */
     public static List<FieldDifference> between(Record before, Record after) {

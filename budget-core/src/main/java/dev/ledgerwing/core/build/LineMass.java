@@ -21,7 +21,8 @@ public record LineMass(
     public LineMass {
         Check.mass("unitMassG", unitMass);
         Check.require(
-                weighedAs == null || basis == Basis.WEIGHED, "weighedAs goes with basis WEIGHED, the basis was " + basis);
+                weighedAs == null || basis == Basis.WEIGHED,
+                "weighedAs goes with basis WEIGHED, the basis was " + basis);
         Check.mass("uncertaintyG", uncertainty);
         Check.within("growthPercent", growthPercent, 0, 500, " %");
     }

@@ -30,7 +30,8 @@ public record LinePlace(
         public Travel {
             Check.coordinate("fromXMm", fromX);
             Check.coordinate("toXMm", toX);
-            Check.require(fromX.compareTo(toX) <= 0, "travel must run from the front to the back: fromXMm is behind toXMm");
+            Check.require(
+                    fromX.compareTo(toX) <= 0, "travel must run from the front to the back: fromXMm is behind toXMm");
         }
     }
 

@@ -32,7 +32,11 @@ public record LoadCase(
     }
 
     /** Something aboard that the ledger has no line for. {@code mass} null = not known. */
-    public record ExtraItem(String name, @Nullable Mass mass, Basis basis, @Nullable Station station) {
+    public record ExtraItem(
+            String name,
+            @Nullable Mass mass,
+            Basis basis,
+            @Nullable Station station) {
 
         public ExtraItem {
             Check.name("name", name);
@@ -47,13 +51,13 @@ public record LoadCase(
         extra = List.copyOf(extra);
         Check.slug("code", code);
         Check.name("name", name);
-        Check.require(!design || purpose == Purpose.FLIGHT, "the design load case must be a FLIGHT case, was " + purpose);
+        Check.require(
+                !design || purpose == Purpose.FLIGHT, "the design load case must be a FLIGHT case, was " + purpose);
     }
 
     /** Everything aboard: what a new airframe starts with. */
     public static LoadCase everythingAboard() {
-        return new LoadCase(
-                "all-up", "All up", Purpose.FLIGHT, true, List.of(), Map.of(), List.of(), List.of());
+        return new LoadCase("all-up", "All up", Purpose.FLIGHT, true, List.of(), Map.of(), List.of(), List.of());
     }
 
     @Override

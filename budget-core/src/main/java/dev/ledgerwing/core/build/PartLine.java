@@ -41,7 +41,8 @@ public record PartLine(
     }
 
     /** A line with nothing known but its name and its mass. */
-    public static PartLine named(String id, String assembly, String name, Category category, int quantity, LineMass mass) {
+    public static PartLine named(
+            String id, String assembly, String name, Category category, int quantity, LineMass mass) {
         return new PartLine(
                 id,
                 assembly,

@@ -32,7 +32,8 @@ public record RadioFunction(
         states.forEach(state -> Check.name("states", state));
         Check.require(
                 (kind == Kind.SWITCHED) == (states.size() >= 2),
-                "states must be two or more for a SWITCHED function and none for a PROPORTIONAL one, were " + states.size());
+                "states must be two or more for a SWITCHED function and none for a PROPORTIONAL one, were "
+                        + states.size());
     }
 
     @Override

@@ -27,7 +27,8 @@ final class RecordFields {
 
     /** @throws IllegalArgumentException as the record's own constructor throws it */
     static Record rebuild(Record pattern, @Nullable Object[] values) {
-        Class<?>[] types = Arrays.stream(of(pattern)).map(RecordComponent::getType).toArray(Class<?>[]::new);
+        Class<?>[] types =
+                Arrays.stream(of(pattern)).map(RecordComponent::getType).toArray(Class<?>[]::new);
         try {
             return pattern.getClass().getDeclaredConstructor(types).newInstance(values);
         } catch (InvocationTargetException refused) {

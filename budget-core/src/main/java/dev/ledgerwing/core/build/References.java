@@ -98,9 +98,7 @@ final class References {
     }
 
     private Set<String> ids(ElementKind kind) {
-        return elements.getOrDefault(kind, List.of()).stream()
-                .map(Element::id)
-                .collect(Collectors.toUnmodifiableSet());
+        return elements.getOrDefault(kind, List.of()).stream().map(Element::id).collect(Collectors.toUnmodifiableSet());
     }
 
     private <E extends Element> List<E> all(ElementKind kind, Class<E> type) {

@@ -8,8 +8,7 @@ public record Supply(
         @Nullable String partCode,
         List<String> serials,
         @Nullable String supplier,
-        @Nullable Double costEach)
-        implements FieldGroup {
+        @Nullable Double costEach) implements FieldGroup {
 
     public static final Supply NONE = new Supply(null, List.of(), null, null);
 

@@ -62,9 +62,7 @@ public record Figures(UnitSystem units) {
     }
 
     public String lengthNumber(Length length) {
-        return units == UnitSystem.OUNCE_INCH
-                ? number(length.mm() / LengthUnit.IN.inMm(), 2)
-                : number(length.mm(), 1);
+        return units == UnitSystem.OUNCE_INCH ? number(length.mm() / LengthUnit.IN.inMm(), 2) : number(length.mm(), 1);
     }
 
     /** The unit of {@link #lengthNumber}: {@code mm} or {@code in}. */
@@ -79,12 +77,16 @@ public record Figures(UnitSystem units) {
 
     /** At most {@code decimals} places, closing zeros dropped, with a real minus sign. */
     public static String number(double value, int decimals) {
-        BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+        BigDecimal rounded =
+                new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.signum() == 0 ? "0" : rounded.toPlainString().replace('-', MINUS);
     }
 
     /** Exactly {@code decimals} places. */
     public static String fixed(double value, int decimals) {
-        return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString().replace('-', MINUS);
+        return new BigDecimal(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString()
+                .replace('-', MINUS);
     }
 }

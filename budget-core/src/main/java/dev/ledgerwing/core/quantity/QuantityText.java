@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
  */
 public final class QuantityText {
 
-    private static final Pattern NUMBER_AND_UNIT =
-            Pattern.compile("([-+−]?[\\d.,'’\\s\\u00a0\\u2009\\u202f]*\\d[.,]?(?:[eE][-+]?\\d{1,4})?)\\s*(.*)", Pattern.DOTALL);
+    private static final Pattern NUMBER_AND_UNIT = Pattern.compile(
+            "([-+−]?[\\d.,'’\\s\\u00a0\\u2009\\u202f]*\\d[.,]?(?:[eE][-+]?\\d{1,4})?)\\s*(.*)", Pattern.DOTALL);
     private static final Pattern GROUPING = Pattern.compile("['’\\s\\u00a0\\u2009\\u202f]");
     private static final int LONGEST = 60;
 
@@ -21,24 +21,32 @@ public final class QuantityText {
 
     /** Reads a mass; a number without a unit counts in {@code unless}. An empty text reads as nothing. */
     public static Reading<Mass> mass(String text, MassUnit unless) {
-        return read(text, "a mass such as 85, 1.2 kg or 3.5 oz", unit -> unit.isEmpty()
-                        ? Optional.of(unless.inGrams())
-                        : MassUnit.spelt(unit).map(MassUnit::inGrams))
+        return read(
+                        text,
+                        "a mass such as 85, 1.2 kg or 3.5 oz",
+                        unit -> unit.isEmpty()
+                                ? Optional.of(unless.inGrams())
+                                : MassUnit.spelt(unit).map(MassUnit::inGrams))
                 .map(QuantityText::toMass);
     }
 
     /** Reads a length; a number without a unit counts in {@code unless}. An empty text reads as nothing. */
     public static Reading<Length> length(String text, LengthUnit unless) {
-        return read(text, "a length such as 210, 85 mm or 3 in", unit -> unit.isEmpty()
-                        ? Optional.of(unless.inMm())
-                        : LengthUnit.spelt(unit).map(LengthUnit::inMm))
+        return read(
+                        text,
+                        "a length such as 210, 85 mm or 3 in",
+                        unit -> unit.isEmpty()
+                                ? Optional.of(unless.inMm())
+                                : LengthUnit.spelt(unit).map(LengthUnit::inMm))
                 .map(QuantityText::toLength);
     }
 
     /** Reads a plain number, a per cent sign allowed behind it. An empty text reads as nothing. */
     public static Reading<Double> number(String text) {
-        return read(text, "a number such as 12.5", unit ->
-                        unit.isEmpty() || unit.equals("%") ? Optional.of(1.0) : Optional.empty())
+        return read(
+                        text,
+                        "a number such as 12.5",
+                        unit -> unit.isEmpty() || unit.equals("%") ? Optional.of(1.0) : Optional.empty())
                 .map(scaled -> Reading.of(scaled.number() * scaled.scale()));
     }
 
@@ -56,7 +64,9 @@ public final class QuantityText {
 
     private static Reading<Mass> toMass(Scaled scaled) {
         double grams = scaled.number() * scaled.scale();
-        return Math.abs(grams) <= 1e9 ? Reading.of(Mass.ofGrams(grams)) : Reading.wrong("is too large to be a mass here");
+        return Math.abs(grams) <= 1e9
+                ? Reading.of(Mass.ofGrams(grams))
+                : Reading.wrong("is too large to be a mass here");
     }
 
     private static Reading<Length> toLength(Scaled scaled) {

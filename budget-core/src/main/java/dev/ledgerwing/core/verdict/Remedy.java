@@ -8,4 +8,5 @@ import org.jspecify.annotations.Nullable;
  *
  * @param line id of the part line to change, if it is about one
  */
-public record Remedy(String sentence, @Nullable Mass cost, @Nullable String line) {}
+public record Remedy(
+        String sentence, @Nullable Mass cost, @Nullable String line) {}
