@@ -1,6 +1,8 @@
 package dev.ledgerwing.core.build;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,7 +30,7 @@ public record ElectricalLoad(
     }
 
     public ElectricalLoad {
-        dutyByPhase = Map.copyOf(dutyByPhase);
+        dutyByPhase = Collections.unmodifiableMap(new TreeMap<>(dutyByPhase)); // a fixed order
         Check.slug("rail", rail);
         Check.within("typicalA", typicalA, 0, 1000, " A");
         Check.within("peakA", peakA, 0, 2000, " A");

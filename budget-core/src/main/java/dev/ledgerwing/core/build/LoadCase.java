@@ -1,8 +1,10 @@
 package dev.ledgerwing.core.build;
 
 import dev.ledgerwing.core.quantity.Mass;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,7 +48,7 @@ public record LoadCase(
 
     public LoadCase {
         absent = List.copyOf(absent);
-        moved = Map.copyOf(moved);
+        moved = Collections.unmodifiableMap(new TreeMap<>(moved)); // a fixed order
         stowed = List.copyOf(stowed);
         extra = List.copyOf(extra);
         Check.slug("code", code);

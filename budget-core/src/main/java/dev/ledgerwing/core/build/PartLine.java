@@ -69,6 +69,16 @@ public record PartLine(
         return unit == null ? Mass.ZERO : unit.times(quantity);
     }
 
+    public PartLine withMass(LineMass changed) {
+        return new PartLine(
+                id, assembly, name, category, quantity, changed, place, state, supply, note, serves, electrical, needs);
+    }
+
+    public PartLine withPlace(LinePlace changed) {
+        return new PartLine(
+                id, assembly, name, category, quantity, mass, changed, state, supply, note, serves, electrical, needs);
+    }
+
     public PartLine withId(String newId) {
         return new PartLine(
                 newId, assembly, name, category, quantity, mass, place, state, supply, note, serves, electrical, needs);

@@ -1,0 +1,124 @@
+package dev.ledgerwing.core.file;
+
+import dev.ledgerwing.core.build.Airframe;
+import dev.ledgerwing.core.build.Assembly;
+import dev.ledgerwing.core.build.Booking;
+import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.JudgedBy;
+import dev.ledgerwing.core.build.LinePlace;
+import dev.ledgerwing.core.build.LoadCase;
+import dev.ledgerwing.core.build.MassBudget;
+import dev.ledgerwing.core.build.PartLine;
+import dev.ledgerwing.core.build.Phase;
+import dev.ledgerwing.core.build.PortNeeds;
+import dev.ledgerwing.core.build.Power;
+import dev.ledgerwing.core.build.Problem;
+import dev.ledgerwing.core.build.Radio;
+import dev.ledgerwing.core.build.RadioFunction;
+import dev.ledgerwing.core.build.Rail;
+import dev.ledgerwing.core.build.Supply;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Makes the record out of a tree that fits the schema, part by part, so that every refusal of a constructor is reported. */
+final class BuildBinding {
+
+    /** Groups of a line that may be left out of the file, and what they are then. */
+    private static final Map<String, Record> LEFT_OUT =
+            Map.of("place", LinePlace.UNKNOWN, "supply", Supply.NONE, "needs", PortNeeds.NONE);
+
+    private final List<Problem> problems = new ArrayList<>();
+
+    private BuildBinding() {}
+
+    static BuildReading bind(ObjectNode file) {
+        BuildBinding binding = new BuildBinding();
+        for (JsonNode line : file.path("lines")) {
+            LEFT_OUT.forEach((name, group) -> fillIn((ObjectNode) line, name, group));
+        }
+        Airframe airframe = binding.one(file, "airframe", Airframe.class);
+        MassBudget budget = binding.one(file, "budget", MassBudget.class);
+        JudgedBy judgedBy = binding.one(file, "judgedBy", JudgedBy.class);
+        Booking booking = binding.one(file, "booking", Booking.class);
+        List<Assembly> assemblies = binding.all(file.path("assemblies"), "assemblies", Assembly.class);
+        List<PartLine> lines = binding.all(file.path("lines"), "lines", PartLine.class);
+        List<LoadCase> loadCases = binding.all(file.path("loadCases"), "loadCases", LoadCase.class);
+        List<Phase> phases = binding.all(file.path("phases"), "phases", Phase.class);
+        List<Rail> rails = binding.all(file.path("power").path("rails"), "power.rails", Rail.class);
+        List<RadioFunction> functions =
+                binding.all(file.path("radio").path("functions"), "radio.functions", RadioFunction.class);
+        if (!binding.problems.isEmpty() || airframe == null) {
+            return BuildReading.refused(binding.problems);
+        }
+        try {
+            return BuildReading.of(new Build(
+                    airframe,
+                    budget == null ? new MassBudget(null, null, null, null) : budget,
+                    judgedBy == null ? JudgedBy.OWN_CHOICE : judgedBy,
+                    assemblies,
+                    lines,
+                    loadCases,
+                    phases,
+                    new Power(rails),
+                    new Radio(functions),
+                    booking));
+        } catch (IllegalArgumentException refused) {
+            return BuildReading.refused(BuildFile.problemsOf(refused, ""));
+        }
+    }
+
+    /** Takes out of a written file what reading fills in again. */
+    static void leaveOutEmpty(ObjectNode file) {
+        for (JsonNode line : file.path("lines")) {
+            LEFT_OUT.forEach((name, group) -> {
+                if (RecordJson.MAPPER.valueToTree(group).equals(line.path(name))) {
+                    ((ObjectNode) line).remove(name);
+                }
+            });
+        }
+    }
+
+    static void fillIn(ObjectNode line, String name, Record group) {
+        if (!line.hasNonNull(name)) {
+            line.set(name, RecordJson.MAPPER.valueToTree(group));
+        }
+    }
+
+    private <T> @Nullable T one(ObjectNode file, String name, Class<T> type) {
+        return file.hasNonNull(name) ? bound(file.path(name), name, type) : null;
+    }
+
+    private <T> List<T> all(JsonNode array, String place, Class<T> type) {
+        List<T> all = new ArrayList<>();
+        for (int i = 0; i < array.size(); i++) {
+            T bound = bound(array.path(i), place + "[" + i + "]", type);
+            if (bound != null) {
+                all.add(bound);
+            }
+        }
+        return all;
+    }
+
+    private <T> @Nullable T bound(JsonNode node, String place, Class<T> type) {
+        try {
+            return RecordJson.MAPPER.treeToValue(node, type);
+        } catch (JacksonException refused) {
+            String inner = refused.getPath().stream()
+                    .map(JacksonException.Reference::getPropertyName)
+                    .filter(name -> name != null)
+                    .reduce("", (path, name) -> path + "." + name);
+            Throwable reason = refused.getCause() == null ? refused : refused.getCause();
+            problems.add(new Problem(
+                    place + inner,
+                    reason instanceof JacksonException unfit
+                            ? unfit.getOriginalMessage()
+                            : String.valueOf(reason.getMessage())));
+            return null;
+        }
+    }
+}

@@ -1,0 +1,155 @@
+package dev.ledgerwing.core.build;
+
+import dev.ledgerwing.core.build.LinePlace.Size;
+import dev.ledgerwing.core.build.LinePlace.Travel;
+import dev.ledgerwing.core.quantity.Length;
+import dev.ledgerwing.core.quantity.Mass;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+
+/** Records to test with: a small one made by hand and any number of seeded ones. */
+public final class Builds {
+
+    private Builds() {}
+
+    public static Airframe airframe(String name) {
+        return new Airframe("dunlin", name, null, Stage.DESIGN, "nose tip, reference line level");
+    }
+
+    public static MassBudget target(double grams) {
+        return new MassBudget(Mass.ofGrams(grams), null, null, null);
+    }
+
+    /** Two assemblies, three lines: a guessed spar, two weighed servos, glue. */
+    public static Build small() {
+        return Build.blank(airframe("Dunlin"), target(2000))
+                .withAssemblies(List.of(
+                        new Assembly("wing", "Wing", Assembly.MovesWith.WING),
+                        new Assembly("nose", "Nose", Assembly.MovesWith.NOSE)))
+                .withLines(List.of(
+                        line(
+                                "L001",
+                                "wing",
+                                "Spar",
+                                Category.STRUCTURE,
+                                1,
+                                LineMass.of(Mass.ofGrams(120), Basis.GUESSED)),
+                        line(
+                                "L002",
+                                "wing",
+                                "Servo",
+                                Category.SERVO,
+                                2,
+                                LineMass.of(Mass.ofGrams(12.5), Basis.WEIGHED)),
+                        line(
+                                "L003",
+                                "nose",
+                                "Glue",
+                                Category.FASTENING,
+                                1,
+                                LineMass.of(Mass.ofGrams(30), Basis.GUESSED))));
+    }
+
+    public static PartLine line(
+            String id, String assembly, String name, Category category, int quantity, LineMass mass) {
+        return PartLine.named(id, assembly, name, category, quantity, mass);
+    }
+
+    /** A record with anything in it that a record may hold; the same for the same seed. */
+    public static Build seeded(long seed) {
+        Random random = new Random(seed);
+        List<Assembly> assemblies = new ArrayList<>();
+        for (int i = 0; i < 1 + random.nextInt(4); i++) {
+            assemblies.add(new Assembly("a" + i, "Assembly " + i, pick(random, Assembly.MovesWith.values())));
+        }
+        List<PartLine> lines = new ArrayList<>();
+        for (int i = 0; i < random.nextInt(30); i++) {
+            lines.add(seededLine(random, "L" + i, "a" + random.nextInt(assemblies.size())));
+        }
+        Build blank = Build.blank(airframe("Dunlin"), target(1000 + random.nextInt(5000)));
+        return new Build(
+                blank.airframe(),
+                blank.budget(),
+                blank.judgedBy(),
+                assemblies,
+                lines,
+                loadCases(random, lines),
+                List.of(
+                        new Phase("power-on", "Power on", 2.0, false, null, List.of("cruise"), false),
+                        new Phase("cruise", "Cruise", null, true, "all-up", List.of(), true)),
+                new Power(List.of(new Rail("main", "Main rail", 5.0, 4.8, null))),
+                new Radio(List.of(new RadioFunction(
+                        "gear",
+                        "Gear",
+                        RadioFunction.Kind.SWITCHED,
+                        List.of("up", "down"),
+                        RadioFunction.Criticality.MISSION,
+                        false))),
+                random.nextBoolean() ? new Booking(Mass.ofGrams(-12.345), "weighed on the hall scales") : null);
+    }
+
+    private static List<LoadCase> loadCases(Random random, List<PartLine> lines) {
+        List<String> absent = lines.stream()
+                .map(PartLine::id)
+                .filter(id -> random.nextInt(5) == 0)
+                .toList();
+        LoadCase ground = new LoadCase(
+                "ground",
+                "Ground",
+                LoadCase.Purpose.GROUND,
+                false,
+                absent,
+                lines.isEmpty() ? Map.of() : Map.of(lines.get(0).id(), station(random)),
+                List.of(),
+                List.of(new LoadCase.ExtraItem("Bottle", Mass.ofGrams(300), Basis.GUESSED, null)));
+        return List.of(LoadCase.everythingAboard(), ground);
+    }
+
+    /** A line with random contents. */
+    public static PartLine seededLine(Random random, String id, String assembly) {
+        Basis basis = pick(random, Basis.values());
+        return new PartLine(
+                id,
+                assembly,
+                "Part " + id + (random.nextInt(9) == 0 ? " <b>“Ż”</b>" : ""),
+                pick(random, Category.values()),
+                2 * (1 + random.nextInt(4)),
+                new LineMass(
+                        random.nextInt(10) == 0 ? null : new Mass(random.nextInt(500_000)),
+                        basis,
+                        basis == Basis.WEIGHED ? pick(random, WeighedAs.values()) : null,
+                        random.nextInt(4) == 0 ? new Mass(random.nextInt(900)) : null,
+                        random.nextInt(4) == 0 ? (double) random.nextInt(40) : null),
+                new LinePlace(
+                        random.nextBoolean() ? station(random) : null,
+                        random.nextBoolean() ? new Length(random.nextInt(9000)) : null,
+                        null,
+                        random.nextBoolean() ? new Travel(new Length(-5), new Length(random.nextInt(90_000))) : null,
+                        random.nextBoolean() ? new Size(new Length(1), new Length(2), new Length(3)) : null,
+                        random.nextBoolean() ? new Length(250_000) : null),
+                pick(random, FitState.values()),
+                new Supply(random.nextBoolean() ? "SV-09" : null, List.of("0031"), null, 18.25),
+                random.nextBoolean() ? "note\nof two lines" : null,
+                List.of("gear"),
+                List.of(new ElectricalLoad(
+                        "main",
+                        ElectricalLoad.Draws.CONSTANT_CURRENT,
+                        0.12,
+                        null,
+                        4.8,
+                        5.5,
+                        Map.of("cruise", 0.5, "power-on", 1.0),
+                        null)),
+                new PortNeeds(random.nextInt(2), 0, List.of("0x1e"), 0, 0));
+    }
+
+    private static Station station(Random random) {
+        return new Station(new Length(random.nextInt(1_500_000) - 200_000), new Length(random.nextInt(5)), Length.ZERO);
+    }
+
+    public static <T> T pick(Random random, T[] values) {
+        return values[random.nextInt(values.length)];
+    }
+}
