@@ -25,6 +25,11 @@ public record Figures(UnitSystem units) {
         return (mass.mg() > 0 ? "+" : "") + mass(mass);
     }
 
+    /** As {@link #mass}, for what is only estimated: no tenths of a gram from 10 g on. */
+    public String roughMass(Mass mass) {
+        return Math.abs(mass.grams()) < 10 ? mass(mass) : mass(Mass.ofGrams(Math.rint(mass.grams())));
+    }
+
     /** The number of {@link #mass} without its unit. */
     public String massNumber(Mass mass) {
         if (units == UnitSystem.OUNCE_INCH) {

@@ -1,0 +1,70 @@
+package dev.ledgerwing.core.mass;
+
+import dev.ledgerwing.core.build.MassBudget;
+import dev.ledgerwing.core.build.MassBudget.CeilingIs;
+import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.core.verdict.Finding;
+import dev.ledgerwing.core.verdict.Verdict;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Whether the heaviest flight case stays below, or at most at, the limit that somebody else sets. A part of unknown mass in any
+ * flight case leaves that unknown: that case may be the heaviest.
+ */
+record CeilingRule(MassStatement statement, Figures figures) {
+
+    static final String CODE = "mass.ceiling";
+
+    Optional<Finding> finding() {
+        MassBudget budget = statement.build().budget();
+        Mass ceiling = budget.ceilingMass();
+        CeilingIs meant = budget.ceilingIs();
+        return ceiling == null || meant == null ? Optional.empty() : Optional.of(against(ceiling, meant));
+    }
+
+    private Finding against(Mass ceiling, CeilingIs meant) {
+        CaseMass heaviest = statement.heaviestFlight();
+        Mass left = ceiling.minus(heaviest.predicted());
+        Verdict verdict = verdict(heaviest, left, meant);
+        String sentence = "Heaviest in flight is “" + heaviest.loadCase().name() + "”, predicted "
+                + figures.mass(heaviest.predicted()) + ": " + judgement(verdict, ceiling, left, meant);
+        return new MassAgainst(CODE, "Mass ceiling", null, heaviest.predicted(), ceiling)
+                .finding(verdict, sentence, List.of());
+    }
+
+    private Verdict verdict(CaseMass heaviest, Mass left, CeilingIs meant) {
+        if (left.isNegative() || (left.mg() == 0 && meant == CeilingIs.BELOW)) {
+            return Verdict.BREAKS;
+        }
+        if (statement.rows().isEmpty() || unknownInFlight() > 0) {
+            return Verdict.UNKNOWN;
+        }
+        double uncertaintyG = new UncertaintyOfRows(
+                        heaviest.rows(), statement.build().judgedBy().massUncertainty())
+                .grams();
+        return left.grams() < 2 * uncertaintyG ? Verdict.TIGHT : Verdict.HOLDS;
+    }
+
+    private String judgement(Verdict verdict, Mass ceiling, Mass left, CeilingIs meant) {
+        String limit = "the ceiling (" + meant.words() + " " + figures.mass(ceiling) + ")";
+        return switch (verdict) {
+            case BREAKS ->
+                left.isNegative()
+                        ? "breaks " + limit + " by " + figures.mass(Mass.ZERO.minus(left)) + "."
+                        : "equal to the ceiling, which must not be reached (" + meant.words() + " "
+                                + figures.mass(ceiling) + ").";
+            case UNKNOWN -> figures.mass(left) + " left to " + limit + ", but not every mass is known.";
+            case TIGHT -> figures.mass(left) + " left to " + limit + ", less than twice its standard uncertainty.";
+            case HOLDS -> figures.mass(left) + " left to " + limit + ".";
+        };
+    }
+
+    private int unknownInFlight() {
+        return statement.cases().stream()
+                .filter(CaseMass::isFlight)
+                .mapToInt(each -> each.total().unknown())
+                .sum();
+    }
+}

@@ -1,0 +1,66 @@
+package dev.ledgerwing.core.review;
+
+import dev.ledgerwing.core.mass.MassMargin;
+import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.core.verdict.Finding;
+import dev.ledgerwing.core.verdict.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Says in a few words what a change does to the budgets. */
+final class Impact {
+
+    private static final String TARGET = "mass.target";
+
+    private final BuildReview before;
+    private final BuildReview after;
+    private final Figures units;
+
+    private Impact(BuildReview before, BuildReview after) {
+        this.before = before;
+        this.after = after;
+        this.units = after.units();
+    }
+
+    static List<ImpactPart> of(BuildReview before, BuildReview after, List<FindingChange> changes) {
+        Impact impact = new Impact(before, after);
+        List<ImpactPart> parts = new ArrayList<>();
+        parts.add(impact.mass());
+        changes.stream()
+                .filter(change ->
+                        change.after() != null && !change.finding().code().equals(TARGET))
+                .filter(FindingChange::isWorse)
+                .map(FindingChange::finding)
+                .forEach(finding -> parts.add(new ImpactPart(finding.sentence(), finding.verdict())));
+        return parts;
+    }
+
+    /** {@code +48 g, predicted 6912 g: breaks the target by 112 g.} */
+    private ImpactPart mass() {
+        Mass predicted = after.mass().predicted();
+        Mass change = predicted.minus(before.mass().predicted());
+        String moved = change.mg() == 0 ? "Mass unchanged" : units.signedMass(change);
+        Verdict verdict = after.finding(TARGET).map(Finding::verdict).orElse(Verdict.UNKNOWN);
+        String judged =
+                after.mass().margin().map(margin -> judged(verdict, margin)).orElse("no target is set");
+        return new ImpactPart(moved + ", predicted " + units.mass(predicted) + ": " + judged + ".", verdict);
+    }
+
+    private String judged(Verdict verdict, MassMargin margin) {
+        return switch (verdict) {
+            case BREAKS ->
+                "breaks the target by " + units.mass(margin.predicted().minus(margin.target()));
+            case UNKNOWN -> units.mass(margin.mass()) + " to the target, but not every mass is known";
+            case TIGHT -> tight(margin);
+            case HOLDS -> "holds the target with " + units.mass(margin.mass()) + " to spare";
+        };
+    }
+
+    private String tight(MassMargin margin) {
+        String left = "inside the target by " + units.mass(margin.mass());
+        return margin.isShort()
+                ? left + ", reserve wanted " + units.mass(margin.reserve())
+                : left + ", less than twice its uncertainty";
+    }
+}
