@@ -1,0 +1,63 @@
+package dev.ledgerwing.web.desk;
+
+import dev.ledgerwing.core.build.Stage;
+import dev.ledgerwing.core.verdict.Verdict;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.SequenceGenerator;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/** An airframe and the headlines of its newest revision: a cache that can be rebuilt from the revision. */
+@Entity
+@Table(name = "airframe")
+class AirframeRow {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "airframe_seq")
+    @SequenceGenerator(name = "airframe_seq", sequenceName = "airframe_seq")
+    @Nullable
+    Long id;
+
+    @Column(updatable = false)
+    String code;
+
+    String name;
+
+    @Enumerated(EnumType.STRING)
+    Stage stage;
+
+    long headRevisionId;
+    int headNumber;
+    String headAuthor;
+    Instant headMoment;
+    String headTitle;
+
+    @Nullable
+    Long targetMg;
+
+    long basicMg;
+    long predictedMg;
+
+    @Enumerated(EnumType.STRING)
+    Verdict massVerdict;
+
+    int lineCount;
+
+    /** What the headlines and the line rows were made by. */
+    int cacheVersion;
+
+    @SuppressWarnings("NullAway.Init")
+    protected AirframeRow() {}
+
+    @SuppressWarnings("NullAway.Init")
+    AirframeRow(String code) {
+        this.code = code;
+    }
+}

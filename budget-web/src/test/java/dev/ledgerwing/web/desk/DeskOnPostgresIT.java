@@ -1,0 +1,34 @@
+package dev.ledgerwing.web.desk;
+
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
+import org.junit.jupiter.api.AfterAll;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+
+/** The same promises on a real PostgreSQL server, all migrations included. */
+@DirtiesContext
+class DeskOnPostgresIT extends DeskContract {
+
+    private static final EmbeddedPostgres SERVER = start();
+
+    private static EmbeddedPostgres start() {
+        try {
+            return EmbeddedPostgres.start();
+        } catch (IOException failed) {
+            throw new java.io.UncheckedIOException(failed);
+        }
+    }
+
+    @DynamicPropertySource
+    static void useTheServer(DynamicPropertyRegistry properties) {
+        properties.add("spring.datasource.url", () -> SERVER.getJdbcUrl("postgres", "postgres"));
+        properties.add("spring.datasource.username", () -> "postgres");
+    }
+
+    @AfterAll
+    static void stop() throws IOException {
+        SERVER.close();
+    }
+}
