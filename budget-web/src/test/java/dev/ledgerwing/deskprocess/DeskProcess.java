@@ -53,6 +53,7 @@ public final class DeskProcess {
                 .web(WebApplicationType.NONE)
                 .run(
                         "--spring.datasource.url=" + url(Path.of(arguments[0])),
+                        "--spring.datasource.username=sa",
                         "--spring.jpa.open-in-view=false",
                         "--spring.jpa.hibernate.ddl-auto=validate",
                         "--logging.level.root=warn",

@@ -19,6 +19,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.zip.GZIPInputStream;
 
 /** Reads a database after a kill with nothing but JDBC and holds it against what was acknowledged. */
@@ -41,9 +42,8 @@ public final class StoreCheck implements AutoCloseable {
             Map<Integer, String> stored = fingerprints(airframe.getValue());
             assertThat(stored.keySet())
                     .as("numbers of %s without gaps", airframe.getKey())
-                    .containsExactlyElementsOf(java.util.stream.IntStream.rangeClosed(1, stored.size())
-                            .boxed()
-                            .toList());
+                    .containsExactlyElementsOf(
+                            IntStream.rangeClosed(1, stored.size()).boxed().toList());
             assertThat(stored).containsAllEntriesOf(acknowledged.getOrDefault(airframe.getKey(), Map.of()));
             headAndLinesEqualTheNewestDocument(airframe.getValue(), stored.size());
             checked += stored.size();

@@ -30,6 +30,7 @@ import org.hibernate.SessionFactory;
 import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.DefaultApplicationArguments;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.JdbcTemplate;
 
@@ -212,7 +213,7 @@ abstract class DeskContract {
                 "delete from line_row where line_id = 'L002' and airframe_id = "
                         + "(select id from airframe where code = ?)",
                 code);
-        cacheRebuild.run(new org.springframework.boot.DefaultApplicationArguments());
+        cacheRebuild.run(new DefaultApplicationArguments());
 
         assertThat(lineRows()).isEqualTo(rows);
         assertThat(headline().basic()).isEqualTo(Mass.ofGrams(130));

@@ -2,6 +2,7 @@ package dev.ledgerwing.web.desk;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import org.junit.jupiter.api.AfterAll;
 import org.springframework.test.annotation.DirtiesContext;
 import org.springframework.test.context.DynamicPropertyRegistry;
@@ -17,7 +18,7 @@ class DeskOnPostgresIT extends DeskContract {
         try {
             return EmbeddedPostgres.start();
         } catch (IOException failed) {
-            throw new java.io.UncheckedIOException(failed);
+            throw new UncheckedIOException(failed);
         }
     }
 
