@@ -27,24 +27,40 @@ record CeilingRule(MassStatement statement, Figures figures) {
     private Finding against(Mass ceiling, CeilingIs meant) {
         CaseMass heaviest = statement.heaviestFlight();
         Mass left = ceiling.minus(heaviest.predicted());
-        Verdict verdict = verdict(heaviest, left, meant);
+        UncertaintyOfRows uncertainty = new UncertaintyOfRows(
+                heaviest.rows(), statement.build().judgedBy().massUncertainty());
+        Verdict verdict = verdict(left, meant, uncertainty);
         String sentence = "Heaviest in flight is “" + heaviest.loadCase().name() + "”, predicted "
                 + figures.mass(heaviest.predicted()) + ": " + judgement(verdict, ceiling, left, meant);
+        MassRemedies remedies = new MassRemedies(heaviest.rows(), uncertainty.weighNext(), figures);
         return new MassAgainst(CODE, "Mass ceiling", null, heaviest.predicted(), ceiling)
-                .finding(verdict, sentence, List.of());
+                .finding(
+                        verdict,
+                        sentence,
+                        switch (verdict) {
+                            case BREAKS -> remedies.toSave(excess(left, meant));
+                            case TIGHT -> remedies.toNarrow();
+                            case UNKNOWN, HOLDS -> List.of();
+                        });
     }
 
-    private Verdict verdict(CaseMass heaviest, Mass left, CeilingIs meant) {
-        if (left.isNegative() || (left.mg() == 0 && meant == CeilingIs.BELOW)) {
+    private Verdict verdict(Mass left, CeilingIs meant, UncertaintyOfRows uncertainty) {
+        if (left.compareTo(leastLeft(meant)) < 0) {
             return Verdict.BREAKS;
         }
         if (statement.rows().isEmpty() || unknownInFlight() > 0) {
             return Verdict.UNKNOWN;
         }
-        double uncertaintyG = new UncertaintyOfRows(
-                        heaviest.rows(), statement.build().judgedBy().massUncertainty())
-                .grams();
-        return left.grams() < 2 * uncertaintyG ? Verdict.TIGHT : Verdict.HOLDS;
+        return left.grams() < 2 * uncertainty.grams() ? Verdict.TIGHT : Verdict.HOLDS;
+    }
+
+    /** Masses are whole milligrams: below the ceiling means by a milligram at least. */
+    private static Mass leastLeft(CeilingIs meant) {
+        return meant == CeilingIs.BELOW ? new Mass(1) : Mass.ZERO;
+    }
+
+    private static Mass excess(Mass left, CeilingIs meant) {
+        return leastLeft(meant).minus(left);
     }
 
     private String judgement(Verdict verdict, Mass ceiling, Mass left, CeilingIs meant) {

@@ -7,6 +7,7 @@ import dev.ledgerwing.core.verdict.Remedy;
 import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -19,8 +20,9 @@ import java.util.stream.Stream;
  */
 record CompletenessRule(MassStatement statement) {
 
-    private static final Pattern GLUE_OR_COVERING = Pattern.compile(
-            "glue|adhesive|epoxy|resin|cement|filler|tape|cover|film|tissue|fabric|laminat|paint|lacquer|varnish|primer|decal|\\bca\\b");
+    private static final Pattern GLUE_OR_COVERING =
+            Pattern.compile("glue|adhesive|epoxy|resin|cement|filler|tape|covering|film"
+                    + "|tissue|fabric|laminat|paint|lacquer|varnish|primer|decal|\\bca\\b");
     private static final Pattern FASTENERS =
             Pattern.compile("screw|bolt|washer|rivet|fasten|fixing|hardware|dowel|magnet"
                     + "|hook[- ]and[- ]loop|\\b(nut|pin|clip|strap|tie|insert)s?\\b");
@@ -30,11 +32,16 @@ record CompletenessRule(MassStatement statement) {
                 || statement.rows().isEmpty()) {
             return List.of();
         }
+        String among = "No line of the category “" + Category.FASTENING.title() + "” names ";
         return Stream.of(
-                        missing("mass.no-glue-or-covering", "glue or covering", named(GLUE_OR_COVERING)),
-                        missing("mass.no-wiring", "wiring", row -> row.category() == Category.WIRING),
-                        missing("mass.no-fasteners", "screws or other fasteners", named(FASTENERS)))
-                .flatMap(List::stream)
+                        missing("glue-or-covering", "glue or covering", among, named(GLUE_OR_COVERING)),
+                        missing(
+                                "wiring",
+                                "wiring",
+                                "No line has the category of ",
+                                row -> row.category() == Category.WIRING),
+                        missing("fasteners", "screws or other fasteners", among, named(FASTENERS)))
+                .flatMap(Optional::stream)
                 .toList();
     }
 
@@ -43,15 +50,12 @@ record CompletenessRule(MassStatement statement) {
                 && words.matcher(row.name().toLowerCase(Locale.ROOT)).find();
     }
 
-    private List<Finding> missing(String code, String what, Predicate<MassRow> isOne) {
+    private Optional<Finding> missing(String code, String what, String none, Predicate<MassRow> isOne) {
         if (statement.rows().stream().anyMatch(isOne)) {
-            return List.of();
+            return Optional.empty();
         }
         Remedy remedy = new Remedy("Add a line for " + what + ", guessed if need be.", null, null);
-        return List.of(MassAgainst.nothing(code, what)
-                .finding(
-                        Verdict.UNKNOWN,
-                        "No line names " + what + ": what it weighs is in no sum yet.",
-                        List.of(remedy)));
+        return Optional.of(MassAgainst.nothing("mass.no-" + code, what)
+                .finding(Verdict.UNKNOWN, none + what + ": what it weighs is in no sum yet.", List.of(remedy)));
     }
 }

@@ -57,7 +57,8 @@ public final class MassFindings {
                 .flatMap(each -> each.unknown().stream()
                         .filter(MassRow::isExtra)
                         .map(row -> withoutMass(
-                                row, row.name() + " in “" + each.loadCase().name() + "”")));
+                                row, row.name() + " in “" + each.loadCase().name() + "”")))
+                .distinct();
     }
 
     private static Finding withoutMass(MassRow row, String subject) {

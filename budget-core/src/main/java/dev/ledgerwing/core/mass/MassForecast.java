@@ -1,10 +1,8 @@
 package dev.ledgerwing.core.mass;
 
-import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.MassUncertainty;
 import dev.ledgerwing.core.quantity.Mass;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -13,14 +11,11 @@ import org.jspecify.annotations.Nullable;
  * describes, and what has no mass, is not in it.
  *
  * @param standardUncertaintyG u of the total in grams
+ * @param halfWidth95 half the width of the 95 per cent band
  * @param weighNext the rows not weighed yet that are worth it, the one that takes most off the band first
  */
-public record MassForecast(MassStatement statement, double standardUncertaintyG, List<WeighNext> weighNext) {
-
-    private static final Comparator<WeighNext> MOST_FIRST = Comparator.comparing(WeighNext::gain)
-            .reversed()
-            .thenComparing(next -> next.row().name())
-            .thenComparing(next -> next.row().line(), Comparator.nullsLast(Comparator.naturalOrder()));
+public record MassForecast(
+        MassStatement statement, double standardUncertaintyG, Mass halfWidth95, List<WeighNext> weighNext) {
 
     public MassForecast {
         weighNext = List.copyOf(weighNext);
@@ -33,18 +28,7 @@ public record MassForecast(MassStatement statement, double standardUncertaintyG,
     public static MassForecast of(MassStatement statement) {
         MassUncertainty rules = statement.build().judgedBy().massUncertainty();
         UncertaintyOfRows uncertainty = new UncertaintyOfRows(statement.rows(), rules);
-        Mass before = halfWidth(uncertainty.grams());
-        List<WeighNext> next = statement.rows().stream()
-                .filter(row -> row.isKnown() && row.basis() != Basis.WEIGHED)
-                .map(row -> new WeighNext(row, before, halfWidth(uncertainty.gramsOnceWeighed(row))))
-                .filter(each -> each.gain().mg() > 0)
-                .sorted(MOST_FIRST)
-                .toList();
-        return new MassForecast(statement, uncertainty.grams(), next);
-    }
-
-    private static Mass halfWidth(double standardUncertaintyG) {
-        return Mass.ofGrams(NormalCurve.HALF_WIDTH_95 * standardUncertaintyG);
+        return new MassForecast(statement, uncertainty.grams(), uncertainty.halfWidth95(), uncertainty.weighNext());
     }
 
     /** u of the total, to the milligram. */
@@ -52,17 +36,23 @@ public record MassForecast(MassStatement statement, double standardUncertaintyG,
         return Mass.ofGrams(standardUncertaintyG);
     }
 
+    /** Whether something is aboard and each part of it has a mass; else the final mass is above all this. */
+    public boolean isComplete() {
+        return !statement.rows().isEmpty() && statement.total().isComplete();
+    }
+
+    /** The band about the predicted mass. */
     public MassBand band95() {
-        return MassBand.around(statement.predicted(), halfWidth(standardUncertaintyG));
+        return MassBand.around(statement.predicted(), halfWidth95);
     }
 
     /**
      * Probability, 0 to 1, that the final mass stays within the target: Phi((target - predicted) / u). Null while no target is
-     * set, nothing is in the ledger, or a part aboard has no mass.
+     * set or the forecast is not complete.
      */
     public @Nullable Double probabilityWithinTarget() {
         Mass target = statement.build().budget().targetMass();
-        if (target == null || statement.rows().isEmpty() || !statement.total().isComplete()) {
+        if (target == null || !isComplete()) {
             return null;
         }
         double left = target.minus(statement.predicted()).grams();

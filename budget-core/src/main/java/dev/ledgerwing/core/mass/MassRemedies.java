@@ -13,7 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What a builder can do about too much mass, or about a mass too little known. */
-record MassRemedies(MassStatement statement, MassForecast forecast, Figures figures) {
+record MassRemedies(List<MassRow> rows, List<WeighNext> weighNext, Figures figures) {
 
     private static final int OF_EACH_KIND = 3;
     /** More than a fifth off one part is another part. */
@@ -30,7 +30,7 @@ record MassRemedies(MassStatement statement, MassForecast forecast, Figures figu
 
     /** What narrows the forecast. */
     List<Remedy> toNarrow() {
-        return forecast.weighNext().stream()
+        return weighNext.stream()
                 .limit(OF_EACH_KIND)
                 .map(next -> new Remedy(
                         weigh(next.row()) + ": the band shrinks from ±" + figures.roughMass(next.before()) + " to ±"
@@ -88,15 +88,13 @@ record MassRemedies(MassStatement statement, MassForecast forecast, Figures figu
     }
 
     private Stream<Known> known() {
-        return statement.rows().stream().flatMap(Known::of);
+        return rows.stream().flatMap(Known::of);
     }
 
     /** A row aboard whose mass is known. */
     private record Known(MassRow row, Mass basic, Mass growth) {
 
-        static final Comparator<Known> BY_NAME = Comparator.comparing(
-                        (Known known) -> known.row().name())
-                .thenComparing(known -> known.row().line(), Comparator.nullsLast(Comparator.naturalOrder()));
+        static final Comparator<Known> BY_NAME = Comparator.comparing(Known::row, MassRow.BY_NAME);
 
         static Stream<Known> of(MassRow row) {
             Mass basic = row.basic();

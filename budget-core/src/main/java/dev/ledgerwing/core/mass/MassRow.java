@@ -7,6 +7,7 @@ import dev.ledgerwing.core.build.LineMass;
 import dev.ledgerwing.core.build.LoadCase.ExtraItem;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.quantity.Mass;
+import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,10 @@ public record MassRow(
         int quantity,
         LineMass mass,
         double growthPercent) {
+
+    /** A steady order that the order in the ledger plays no part in. */
+    static final Comparator<MassRow> BY_NAME = Comparator.comparing(MassRow::name)
+            .thenComparing(MassRow::line, Comparator.nullsLast(Comparator.naturalOrder()));
 
     static MassRow of(PartLine line, GrowthTable table) {
         LineMass mass = line.mass();

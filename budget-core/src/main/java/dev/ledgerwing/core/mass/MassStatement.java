@@ -23,15 +23,14 @@ import org.jspecify.annotations.Nullable;
  * add up to the total exactly, whatever the order of the lines.
  *
  * @param build the record it was made from
- * @param design the design load case
+ * @param ledger every line of the record in its order, aboard or not
  * @param cases every load case in the record's order, the design case among them
- * @param notAboard the lines that stay at home in the design load case
  */
-public record MassStatement(Build build, CaseMass design, List<CaseMass> cases, List<MassRow> notAboard) {
+public record MassStatement(Build build, List<MassRow> ledger, List<CaseMass> cases) {
 
     public MassStatement {
+        ledger = List.copyOf(ledger);
         cases = List.copyOf(cases);
-        notAboard = List.copyOf(notAboard);
     }
 
     public static MassStatement of(Build build) {
@@ -41,32 +40,39 @@ public record MassStatement(Build build, CaseMass design, List<CaseMass> cases, 
         List<CaseMass> cases = build.loadCases().stream()
                 .map(loadCase -> CaseMass.of(build, loadCase, ledger))
                 .toList();
-        CaseMass design = cases.stream()
+        return new MassStatement(build, ledger, cases);
+    }
+
+    /** The load case that the target is judged in. */
+    public CaseMass design() {
+        return cases.stream()
                 .filter(each -> each.loadCase().design())
                 .findFirst()
                 .orElseThrow();
-        Set<String> absent = new HashSet<>(design.loadCase().absent());
-        List<MassRow> notAboard =
-                ledger.stream().filter(row -> absent.contains(row.line())).toList();
-        return new MassStatement(build, design, cases, notAboard);
     }
 
     /** The lines aboard in the design load case in the ledger's order, then its extra items. */
     public List<MassRow> rows() {
-        return design.rows();
+        return design().rows();
+    }
+
+    /** The lines that stay at home in the design load case. */
+    public List<MassRow> notAboard() {
+        Set<String> absent = new HashSet<>(design().loadCase().absent());
+        return ledger.stream().filter(row -> absent.contains(row.line())).toList();
     }
 
     /** The row of a line, aboard or not. */
     public Optional<MassRow> row(String line) {
-        return ledgerRows().stream().filter(row -> line.equals(row.line())).findFirst();
+        return ledger.stream().filter(row -> line.equals(row.line())).findFirst();
     }
 
     public MassTotal total() {
-        return design.total();
+        return design().total();
     }
 
     public Mass basic() {
-        return design.basic();
+        return design().basic();
     }
 
     public Mass growth() {
@@ -74,11 +80,11 @@ public record MassStatement(Build build, CaseMass design, List<CaseMass> cases, 
     }
 
     public Mass booking() {
-        return design.booking();
+        return design().booking();
     }
 
     public Mass predicted() {
-        return design.predicted();
+        return design().predicted();
     }
 
     /** The margin to the target; empty while no target is set. */
@@ -99,9 +105,16 @@ public record MassStatement(Build build, CaseMass design, List<CaseMass> cases, 
 
     /** The lines of unknown mass in the whole ledger, aboard or not. They are in no sum. */
     public List<MassRow> unknown() {
-        return ledgerRows().stream()
-                .filter(row -> !row.isExtra() && !row.isKnown())
-                .toList();
+        return ledger.stream().filter(row -> !row.isKnown()).toList();
+    }
+
+    /** How many masses are not known: of lines of the ledger, and of extra items in any load case. */
+    public int unknownCount() {
+        long extra = cases.stream()
+                .flatMap(each -> each.unknown().stream())
+                .filter(MassRow::isExtra)
+                .count();
+        return unknown().size() + (int) extra;
     }
 
     /** One group for every assembly in the record's order, empty ones too; extra items follow in a group without a code. */
@@ -114,7 +127,8 @@ public record MassStatement(Build build, CaseMass design, List<CaseMass> cases, 
                 .forEach(assembly -> groups.add(
                         MassGroup.of(assembly.code(), assembly.name(), rows.getOrDefault(assembly.code(), List.of()))));
         if (rows.containsKey(null)) {
-            groups.add(MassGroup.of(null, "Carried: " + design.loadCase().name(), rows.getOrDefault(null, List.of())));
+            groups.add(
+                    MassGroup.of(null, "Carried: " + design().loadCase().name(), rows.getOrDefault(null, List.of())));
         }
         return List.copyOf(groups);
     }
@@ -138,11 +152,5 @@ public record MassStatement(Build build, CaseMass design, List<CaseMass> cases, 
                 .filter(CaseMass::isFlight)
                 .max(Comparator.comparing(CaseMass::predicted))
                 .orElseThrow();
-    }
-
-    private List<MassRow> ledgerRows() {
-        List<MassRow> all = new ArrayList<>(rows());
-        all.addAll(notAboard);
-        return all;
     }
 }

@@ -4,6 +4,7 @@ import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Remedy;
 import dev.ledgerwing.core.verdict.Verdict;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -36,7 +37,7 @@ record TargetRule(MassStatement statement, MassForecast forecast, Figures figure
         if (margin.isBroken()) {
             return Verdict.BREAKS;
         }
-        if (statement.rows().isEmpty() || !statement.total().isComplete()) {
+        if (!forecast.isComplete()) {
             return Verdict.UNKNOWN;
         }
         return margin.isShort() || isWithinUncertainty(margin) ? Verdict.TIGHT : Verdict.HOLDS;
@@ -91,12 +92,22 @@ record TargetRule(MassStatement statement, MassForecast forecast, Figures figure
     }
 
     private List<Remedy> remedies(Verdict verdict, MassMargin margin) {
-        MassRemedies remedies = new MassRemedies(statement, forecast, figures);
+        MassRemedies remedies = new MassRemedies(statement.rows(), forecast.weighNext(), figures);
         return switch (verdict) {
             case BREAKS -> remedies.toSave(margin.predicted().minus(margin.target()));
-            case TIGHT ->
-                margin.isShort() ? remedies.toSave(margin.reserve().minus(margin.mass())) : remedies.toNarrow();
+            case TIGHT -> loosen(margin, remedies);
             case UNKNOWN, HOLDS -> List.of();
         };
+    }
+
+    private List<Remedy> loosen(MassMargin margin, MassRemedies remedies) {
+        List<Remedy> all = new ArrayList<>();
+        if (margin.isShort()) {
+            all.addAll(remedies.toSave(margin.reserve().minus(margin.mass())));
+        }
+        if (isWithinUncertainty(margin)) {
+            all.addAll(remedies.toNarrow());
+        }
+        return all;
     }
 }

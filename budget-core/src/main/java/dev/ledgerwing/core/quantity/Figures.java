@@ -32,21 +32,17 @@ public record Figures(UnitSystem units) {
 
     /** The number of {@link #mass} without its unit. */
     public String massNumber(Mass mass) {
-        if (units == UnitSystem.OUNCE_INCH) {
-            return number(mass.grams() / MassUnit.OZ.inGrams(), 2);
-        }
-        double grams = mass.grams();
-        if (Math.abs(grams) >= KILOGRAMS_FROM_G) {
-            return fixed(grams / MassUnit.KG.inGrams(), 3);
-        }
-        return number(grams, Math.abs(grams) < 10 ? 2 : 1);
+        return isInKilograms(mass) ? fixed(mass.grams() / MassUnit.KG.inGrams(), 3) : smallMass(mass);
     }
 
-    /** Always in the small unit, for columns headed with it: {@code 12480.5}. */
+    /** Always in the small unit, for columns headed with it: {@code 12480.5}. The smaller, the more places. */
     public String smallMass(Mass mass) {
-        return units == UnitSystem.OUNCE_INCH
-                ? number(mass.grams() / MassUnit.OZ.inGrams(), 2)
-                : number(mass.grams(), Math.abs(mass.grams()) < 10 ? 2 : 1);
+        double value = units == UnitSystem.OUNCE_INCH ? mass.grams() / MassUnit.OZ.inGrams() : mass.grams();
+        if (Math.abs(value) < 0.1) {
+            return number(value, 3);
+        }
+        boolean toTheTenth = units == UnitSystem.GRAM_MILLIMETRE && Math.abs(value) >= 10;
+        return number(value, toTheTenth ? 1 : 2);
     }
 
     /** The unit of {@link #smallMass}: {@code g} or {@code oz}. */
@@ -55,10 +51,11 @@ public record Figures(UnitSystem units) {
     }
 
     private String massUnit(Mass mass) {
-        if (units == UnitSystem.OUNCE_INCH) {
-            return "oz";
-        }
-        return Math.abs(mass.grams()) >= KILOGRAMS_FROM_G ? "kg" : "g";
+        return isInKilograms(mass) ? "kg" : smallMassUnit();
+    }
+
+    private boolean isInKilograms(Mass mass) {
+        return units == UnitSystem.GRAM_MILLIMETRE && Math.abs(mass.grams()) >= KILOGRAMS_FROM_G;
     }
 
     /** {@code 210 mm} or {@code 8.27 in}. */

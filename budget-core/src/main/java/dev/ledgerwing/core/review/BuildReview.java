@@ -8,8 +8,10 @@ import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +37,7 @@ public record BuildReview(
             Comparator.comparing(Finding::verdict).reversed();
 
     public BuildReview {
+        figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
         findings = findings.stream().sorted(WORST_FIRST).toList();
     }
 
@@ -62,7 +65,7 @@ public record BuildReview(
                     Verdict.worst(
                             findings(budget).stream().map(Finding::verdict).toList()));
         }
-        return verdicts;
+        return Collections.unmodifiableMap(verdicts);
     }
 
     public Verdict verdict(Budget budget) {

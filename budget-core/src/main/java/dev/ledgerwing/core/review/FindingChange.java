@@ -36,8 +36,16 @@ public record FindingChange(
 
     /** Whether things stand worse than before: a worse verdict, or a new finding that does not hold. */
     public boolean isWorse() {
-        Verdict now = after == null ? Verdict.HOLDS : after.verdict();
-        Verdict then = before == null ? Verdict.HOLDS : before.verdict();
-        return now.compareTo(then) > 0;
+        return verdict(after).compareTo(verdict(before)) > 0;
+    }
+
+    /** Whether things stand better than before: a better verdict, or one finding less that did not hold. */
+    public boolean isBetter() {
+        return verdict(after).compareTo(verdict(before)) < 0;
+    }
+
+    /** Where a rule has nothing to say, nothing is wrong. */
+    private static Verdict verdict(@Nullable Finding finding) {
+        return finding == null ? Verdict.HOLDS : finding.verdict();
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 final class Impact {
 
     private static final String TARGET = "mass.target";
+    private static final int MOST_SPELT_OUT = 3;
 
     private final BuildReview before;
     private final BuildReview after;
@@ -23,16 +24,36 @@ final class Impact {
         this.units = after.units();
     }
 
+    /** The mass against its target first, then what else got worse, then how much was put right. */
     static List<ImpactPart> of(BuildReview before, BuildReview after, List<FindingChange> changes) {
-        Impact impact = new Impact(before, after);
+        List<FindingChange> others = changes.stream()
+                .filter(change -> !change.finding().code().equals(TARGET))
+                .toList();
         List<ImpactPart> parts = new ArrayList<>();
-        parts.add(impact.mass());
-        changes.stream()
-                .filter(change ->
-                        change.after() != null && !change.finding().code().equals(TARGET))
+        parts.add(new Impact(before, after).mass());
+        parts.addAll(worse(others));
+        long better = others.stream().filter(FindingChange::isBetter).count();
+        if (better > 0) {
+            parts.add(new ImpactPart(
+                    better == 1 ? "One finding is put right." : better + " findings are put right.", null));
+        }
+        return parts;
+    }
+
+    private static List<ImpactPart> worse(List<FindingChange> changes) {
+        List<Finding> worse = changes.stream()
                 .filter(FindingChange::isWorse)
                 .map(FindingChange::finding)
+                .toList();
+        List<ImpactPart> parts = new ArrayList<>();
+        worse.stream()
+                .limit(MOST_SPELT_OUT)
                 .forEach(finding -> parts.add(new ImpactPart(finding.sentence(), finding.verdict())));
+        if (worse.size() > MOST_SPELT_OUT) {
+            List<Finding> rest = worse.subList(MOST_SPELT_OUT, worse.size());
+            Verdict worst = Verdict.worst(rest.stream().map(Finding::verdict).toList());
+            parts.add(new ImpactPart("And " + rest.size() + " more findings.", worst));
+        }
         return parts;
     }
 

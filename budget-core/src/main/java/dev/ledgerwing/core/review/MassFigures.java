@@ -4,7 +4,6 @@ import dev.ledgerwing.core.mass.MarginOf;
 import dev.ledgerwing.core.mass.MassForecast;
 import dev.ledgerwing.core.mass.MassStatement;
 import dev.ledgerwing.core.quantity.Mass;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +20,7 @@ final class MassFigures {
         mass.statement(forecast.statement());
         mass.limits(forecast.statement());
         mass.forecast(forecast);
-        return Collections.unmodifiableMap(mass.figures);
+        return mass.figures;
     }
 
     private void statement(MassStatement statement) {
@@ -31,7 +30,7 @@ final class MassFigures {
         put("mass.predictedG", statement.predicted());
         put("mass.weighedPercent", statement.total().weighedPercent());
         put("mass.lines", (double) statement.build().lines().size());
-        put("mass.unknownLines", (double) statement.unknown().size());
+        put("mass.unknownLines", (double) statement.unknownCount());
     }
 
     private void limits(MassStatement statement) {
@@ -49,8 +48,10 @@ final class MassFigures {
 
     private void forecast(MassForecast forecast) {
         put("mass.standardUncertaintyG", forecast.standardUncertainty());
-        put("mass.band95LowG", forecast.band95().low());
-        put("mass.band95HighG", forecast.band95().high());
+        if (forecast.isComplete()) {
+            put("mass.band95LowG", forecast.band95().low());
+            put("mass.band95HighG", forecast.band95().high());
+        }
         put("mass.probabilityWithinTarget", forecast.probabilityWithinTarget());
     }
 
