@@ -2,7 +2,7 @@ package dev.ledgerwing.core.mass;
 
 /**
  * The normal distribution. The error function comes from Abramowitz and Stegun, Handbook of Mathematical Functions (1964): below
- * 2 the series 7.1.6, from there on the continued fraction 7.1.14 of the complementary function. Relative error below 1e-13
+ * 2 the series 7.1.6, from there on the continued fraction 7.1.14 of the complementary function. Relative error below 1e-12
  * in both tails down to the smallest numbers there are.
  */
 final class NormalCurve {
