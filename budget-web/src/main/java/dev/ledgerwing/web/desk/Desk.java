@@ -102,8 +102,7 @@ public class Desk {
     public Outcome change(Seen seen, Deed deed, Signature signature, Instant moment) {
         return inTransaction(() -> {
             AirframeRow airframe = ledger.lock(seen.airframe()).orElseThrow(() -> noSuchAirframe(seen.airframe()));
-            Snapshot base = archive.number(airframe, seen.number())
-                    .orElseThrow(() -> new AirframeNotFound(seen.airframe() + " has no revision " + seen.number()));
+            Snapshot base = archive.number(airframe, seen.number()).orElseThrow(() -> noSuchRevision(seen));
             Snapshot head = archive.head(airframe);
             Build wanted;
             try {
@@ -125,9 +124,8 @@ public class Desk {
         AirframeRow airframe =
                 airframes.findByCode(undone.airframe()).orElseThrow(() -> noSuchAirframe(undone.airframe()));
         Snapshot before = archive.number(airframe, undone.number() - 1)
-                .orElseThrow(() -> new AirframeNotFound("there is nothing before revision " + undone.number()));
-        Snapshot after = archive.number(airframe, undone.number())
-                .orElseThrow(() -> new AirframeNotFound(undone.airframe() + " has no revision " + undone.number()));
+                .orElseThrow(() -> new AirframeNotFound("There is nothing before revision " + undone.number() + "."));
+        Snapshot after = archive.number(airframe, undone.number()).orElseThrow(() -> noSuchRevision(undone));
         String title = "Revision " + undone.number() + " taken back: "
                 + after.revision().title();
         return new Deed(shortened(title), after.revision().nature(), seen -> before.build(), false);
@@ -188,7 +186,11 @@ public class Desk {
     }
 
     private static AirframeNotFound noSuchAirframe(String code) {
-        return new AirframeNotFound("there is no airframe “" + code + "”");
+        return new AirframeNotFound("There is no airframe “" + code + "”.");
+    }
+
+    private static AirframeNotFound noSuchRevision(Seen seen) {
+        return new AirframeNotFound("“" + seen.airframe() + "” has no revision " + seen.number() + ".");
     }
 
     private <T> T inTransaction(Supplier<T> work) {

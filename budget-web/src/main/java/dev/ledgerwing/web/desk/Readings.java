@@ -80,12 +80,13 @@ public class Readings {
     private AirframeRow airframe(String code) {
         return airframes
                 .findByCode(code)
-                .orElseThrow(() -> new AirframeNotFound("there is no airframe “" + code + "”"));
+                .orElseThrow(() -> new AirframeNotFound("There is no airframe “" + code + "”."));
     }
 
     private RevisionRow row(Seen seen) {
         Optional<RevisionRow> row = revisions.findByAirframeIdAndNumber(
                 Objects.requireNonNull(airframe(seen.airframe()).id), seen.number());
-        return row.orElseThrow(() -> new AirframeNotFound(seen.airframe() + " has no revision " + seen.number()));
+        return row.orElseThrow(
+                () -> new AirframeNotFound("“" + seen.airframe() + "” has no revision " + seen.number() + "."));
     }
 }

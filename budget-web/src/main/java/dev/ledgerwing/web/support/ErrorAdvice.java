@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import org.springframework.dao.ConcurrencyFailureException;
+import org.springframework.dao.TransientDataAccessResourceException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
@@ -25,6 +26,12 @@ class ErrorAdvice {
     @ExceptionHandler(ConcurrencyFailureException.class)
     void clash(HttpServletResponse response) throws IOException {
         response.sendError(HttpServletResponse.SC_CONFLICT);
+    }
+
+    /** Another change held the only place to write; the next try will do. */
+    @ExceptionHandler(TransientDataAccessResourceException.class)
+    void busy(HttpServletResponse response) throws IOException {
+        response.sendError(HttpServletResponse.SC_SERVICE_UNAVAILABLE);
     }
 
     @ExceptionHandler(MaxUploadSizeExceededException.class)

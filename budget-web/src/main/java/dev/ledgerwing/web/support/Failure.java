@@ -20,6 +20,10 @@ enum Failure {
             413,
             "Too large",
             "That was more than the server takes at once: a file may have 8 MB, a whole form 10 MB. Nothing was changed."),
+    BUSY(
+            503,
+            "Still writing",
+            "Another change is still being written, so yours was not stored. Try again in a moment."),
     FAULT(
             500,
             "This went wrong",

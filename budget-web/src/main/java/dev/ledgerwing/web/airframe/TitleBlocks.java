@@ -1,0 +1,100 @@
+package dev.ledgerwing.web.airframe;
+
+import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.mass.MassMargin;
+import dev.ledgerwing.core.mass.MassStatement;
+import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.core.verdict.Budget;
+import dev.ledgerwing.core.verdict.Verdict;
+import dev.ledgerwing.web.airframe.TitleBlock.Tile;
+import dev.ledgerwing.web.desk.Snapshot;
+import dev.ledgerwing.web.support.Moments;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** Fills in title blocks. */
+@Component
+public class TitleBlocks {
+
+    private final Moments moments;
+
+    TitleBlocks(Moments moments) {
+        this.moments = moments;
+    }
+
+    /** The title block of a revision, with the cell of the open page marked. */
+    public TitleBlock of(Snapshot shown, AirframePage open, Figures figures) {
+        Build build = shown.build();
+        String code = build.airframe().code();
+        return new TitleBlock(
+                code,
+                build.airframe().name(),
+                build.airframe().stage().title(),
+                shown.revision().number(),
+                moments.text(shown.revision().moment()),
+                shown.revision().author(),
+                List.of(
+                        parts(shown, open, code),
+                        mass(shown, open, figures),
+                        tile("History", AirframePage.HISTORY, open, code, revisions(shown)),
+                        tile("Sheets", AirframePage.SHEETS, open, code, List.of("build sheet", "to print or keep"))));
+    }
+
+    private static Tile parts(Snapshot shown, AirframePage open, String code) {
+        int lines = shown.build().lines().size();
+        Double weighed = shown.review().mass().total().weighedPercent();
+        return tile(
+                "Parts",
+                AirframePage.PARTS,
+                open,
+                code,
+                List.of(
+                        lines == 1 ? "1 line" : lines + " lines",
+                        weighed == null ? "nothing weighed" : Figures.percent(weighed) + " weighed"));
+    }
+
+    private static List<String> revisions(Snapshot shown) {
+        int number = shown.revision().number();
+        return List.of(number == 1 ? "1 revision" : number + " revisions", "all kept");
+    }
+
+    private static Tile tile(String label, AirframePage page, AirframePage open, String code, List<String> words) {
+        return new Tile(label, page.address(code), null, words.get(0), words.get(1), page == open);
+    }
+
+    private static Tile mass(Snapshot shown, AirframePage open, Figures figures) {
+        Verdict verdict = shown.review().verdict(Budget.MASS);
+        MassStatement mass = shown.review().mass();
+        return new Tile(
+                Budget.MASS.title(),
+                AirframePage.MASS.address(shown.build().airframe().code()),
+                verdict,
+                massWords(verdict, mass.margin().orElse(null), figures),
+                ofTarget(mass.predicted(), shown.build().budget().targetMass(), figures),
+                open == AirframePage.MASS);
+    }
+
+    /** {@code breaks by 122 g}, or the verdict alone. */
+    public static String massWords(Verdict verdict, @Nullable MassMargin margin, Figures figures) {
+        return verdict == Verdict.BREAKS && margin != null && margin.isBroken()
+                ? "breaks by " + figures.mass(margin.predicted().minus(margin.target()))
+                : verdict.word();
+    }
+
+    /** {@code 6172 of 6050 g}; the unit once where both have the same. */
+    public static String ofTarget(Mass predicted, @Nullable Mass target, Figures figures) {
+        if (target == null) {
+            return figures.mass(predicted) + ", no target";
+        }
+        String whole = figures.mass(target);
+        boolean sameUnit = unit(figures.mass(predicted)).equals(unit(whole));
+        return (sameUnit ? figures.massNumber(predicted) : figures.mass(predicted)) + " of " + whole;
+    }
+
+    private static String unit(String mass) {
+        return mass.replaceAll("[^a-z]", "").toLowerCase(Locale.ROOT);
+    }
+}
