@@ -3,7 +3,7 @@ package dev.ledgerwing.core.mass;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.ledgerwing.core.Builds;
+import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.Said;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
@@ -51,18 +51,18 @@ class CeilingRuleTest {
     void tellsTwoHundredAndFiftyGramsFromElevenTwentiethsOfAPound() {
         Mass ceiling = Mass.ofGrams(0.55 * MassUnit.LB.inGrams());
         Finding finding =
-                finding(Builds.withCeiling(ceiling, CeilingIs.AT_MOST, Builds.with(Builds.certain("all", 250))));
+                finding(Ledgers.withCeiling(ceiling, CeilingIs.AT_MOST, Ledgers.with(Ledgers.certain("all", 250))));
         assertThat(finding.verdict()).isEqualTo(Verdict.BREAKS);
         assertThat(finding.marginLeft()).isCloseTo(-0.524, within(0.0005));
     }
 
     @Test
     void judgesTheHeaviestFlightCaseAtPredictedMass() {
-        Build build = Builds.withCases(
-                Builds.with(Builds.line("a", Category.STRUCTURE, 1, Builds.grownBy(10, 1000))),
-                Builds.loadCase("full", Purpose.FLIGHT, List.of(), Builds.extra("Bottles", 300.0, Basis.WEIGHED)),
-                Builds.loadCase("stand", Purpose.GROUND, List.of(), Builds.extra("Rig", 5000.0, Basis.WEIGHED)));
-        Finding finding = finding(Builds.withCeiling(Mass.ofGrams(1350), CeilingIs.BELOW, build));
+        Build build = Ledgers.withCases(
+                Ledgers.with(Ledgers.line("a", Category.STRUCTURE, 1, Ledgers.grownBy(10, 1000))),
+                Ledgers.loadCase("full", Purpose.FLIGHT, List.of(), Ledgers.extra("Bottles", 300.0, Basis.WEIGHED)),
+                Ledgers.loadCase("stand", Purpose.GROUND, List.of(), Ledgers.extra("Rig", 5000.0, Basis.WEIGHED)));
+        Finding finding = finding(Ledgers.withCeiling(Mass.ofGrams(1350), CeilingIs.BELOW, build));
         assertThat(finding.measured()).isEqualTo(1400.0);
         assertThat(Said.sentence(finding))
                 .isEqualTo(
@@ -72,7 +72,7 @@ class CeilingRuleTest {
     @Test
     void saysThatAStrictCeilingMustNotBeReached() {
         Finding finding = finding(
-                Builds.withCeiling(Mass.ofGrams(250), CeilingIs.BELOW, Builds.with(Builds.certain("all", 250))));
+                Ledgers.withCeiling(Mass.ofGrams(250), CeilingIs.BELOW, Ledgers.with(Ledgers.certain("all", 250))));
         assertThat(Said.sentence(finding))
                 .isEqualTo(
                         "Heaviest in flight is “All up”, predicted 250 g: equal to the ceiling, which must not be reached"
@@ -82,15 +82,15 @@ class CeilingRuleTest {
     @Test
     void offersToLightenByAMilligramMoreThanAStrictCeiling() {
         Finding finding = finding(
-                Builds.withCeiling(Mass.ofGrams(250), CeilingIs.BELOW, Builds.with(Builds.certain("all", 250))));
+                Ledgers.withCeiling(Mass.ofGrams(250), CeilingIs.BELOW, Ledgers.with(Ledgers.certain("all", 250))));
         assertThat(Said.remedies(finding)).extracting(remedy -> remedy.cost()).containsExactly(new Mass(-1));
     }
 
     @Test
     void isTightWithinTwiceTheUncertaintyOfThatCase() {
-        Build build = Builds.with(Builds.line("a", Category.STRUCTURE, 500, Basis.GUESSED));
-        Finding within = finding(Builds.withCeiling(Mass.ofGrams(799.999), CeilingIs.BELOW, build));
-        Finding clear = finding(Builds.withCeiling(Mass.ofGrams(800.001), CeilingIs.BELOW, build));
+        Build build = Ledgers.with(Ledgers.line("a", Category.STRUCTURE, 500, Basis.GUESSED));
+        Finding within = finding(Ledgers.withCeiling(Mass.ofGrams(799.999), CeilingIs.BELOW, build));
+        Finding clear = finding(Ledgers.withCeiling(Mass.ofGrams(800.001), CeilingIs.BELOW, build));
         assertThat(within.verdict()).isEqualTo(Verdict.TIGHT);
         assertThat(within.remedies()).isNotEmpty();
         assertThat(clear.verdict()).isEqualTo(Verdict.HOLDS);
@@ -98,44 +98,44 @@ class CeilingRuleTest {
 
     @Test
     void isNotKnownWhileAnythingInAFlightCaseHasNoMass() {
-        Build build = Builds.withCases(
-                Builds.with(Builds.certain("a", 1000)),
-                Builds.loadCase("other", Purpose.FLIGHT, List.of(), Builds.extra("Box", null, Basis.GUESSED)));
-        assertThat(finding(Builds.withCeiling(Mass.ofGrams(25_000), CeilingIs.BELOW, build))
+        Build build = Ledgers.withCases(
+                Ledgers.with(Ledgers.certain("a", 1000)),
+                Ledgers.loadCase("other", Purpose.FLIGHT, List.of(), Ledgers.extra("Box", null, Basis.GUESSED)));
+        assertThat(finding(Ledgers.withCeiling(Mass.ofGrams(25_000), CeilingIs.BELOW, build))
                         .verdict())
                 .isEqualTo(Verdict.UNKNOWN);
-        assertThat(finding(Builds.withCeiling(Mass.ofGrams(900), CeilingIs.BELOW, build))
+        assertThat(finding(Ledgers.withCeiling(Mass.ofGrams(900), CeilingIs.BELOW, build))
                         .verdict())
                 .isEqualTo(Verdict.BREAKS);
     }
 
     @Test
     void doesNotAskForMassesThatAreOnTheGroundOnly() {
-        Build build = Builds.withCases(
-                Builds.with(Builds.certain("a", 1000)),
-                Builds.loadCase("stand", Purpose.GROUND, List.of(), Builds.extra("Rig", null, Basis.GUESSED)));
-        assertThat(finding(Builds.withCeiling(Mass.ofGrams(25_000), CeilingIs.BELOW, build))
+        Build build = Ledgers.withCases(
+                Ledgers.with(Ledgers.certain("a", 1000)),
+                Ledgers.loadCase("stand", Purpose.GROUND, List.of(), Ledgers.extra("Rig", null, Basis.GUESSED)));
+        assertThat(finding(Ledgers.withCeiling(Mass.ofGrams(25_000), CeilingIs.BELOW, build))
                         .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
 
     @Test
     void isNotKnownWithNothingAboard() {
-        assertThat(finding(Builds.withCeiling(Mass.ofGrams(250), CeilingIs.BELOW, Builds.with()))
+        assertThat(finding(Ledgers.withCeiling(Mass.ofGrams(250), CeilingIs.BELOW, Ledgers.with()))
                         .verdict())
                 .isEqualTo(Verdict.UNKNOWN);
     }
 
     @Test
     void saysNothingWithoutACeiling() {
-        MassStatement statement = MassStatement.of(Builds.with(Builds.certain("a", 1000)));
+        MassStatement statement = MassStatement.of(Ledgers.with(Ledgers.certain("a", 1000)));
         assertThat(new CeilingRule(statement, Figures.METRIC).finding()).isEmpty();
     }
 
     private static Verdict verdict(Mass mass, Mass ceiling, CeilingIs meant) {
         LineMass exactly = new LineMass(mass, Basis.WEIGHED, null, Mass.ZERO, null);
-        Build build = Builds.with(Builds.line("all", Category.STRUCTURE, 1, exactly));
-        return finding(Builds.withCeiling(ceiling, meant, build)).verdict();
+        Build build = Ledgers.with(Ledgers.line("all", Category.STRUCTURE, 1, exactly));
+        return finding(Ledgers.withCeiling(ceiling, meant, build)).verdict();
     }
 
     private static Finding finding(Build build) {

@@ -2,7 +2,7 @@ package dev.ledgerwing.core.mass;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.ledgerwing.core.Builds;
+import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.build.Category;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.Stage;
@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CompletenessRuleTest {
 
-    private static final PartLine HULL = Builds.named("hull", "Hull", Category.STRUCTURE);
-    private static final PartLine WIRING = Builds.named("wires", "Leads", Category.WIRING);
+    private static final PartLine HULL = Ledgers.named("hull", "Hull", Category.STRUCTURE);
+    private static final PartLine WIRING = Ledgers.named("wires", "Leads", Category.WIRING);
 
     @ParameterizedTest
     @EnumSource(
@@ -82,7 +82,7 @@ class CompletenessRuleTest {
 
     @Test
     void looksAtFasteningLinesOnly() {
-        assertThat(findings(Stage.BUILD, WIRING, Builds.named("x", "Film camera with bolts", Category.PAYLOAD)))
+        assertThat(findings(Stage.BUILD, WIRING, Ledgers.named("x", "Film camera with bolts", Category.PAYLOAD)))
                 .hasSize(2);
     }
 
@@ -104,12 +104,12 @@ class CompletenessRuleTest {
     }
 
     private static List<String> missing(String name) {
-        return findings(Stage.BUILD, WIRING, Builds.named("x", name, Category.FASTENING)).stream()
+        return findings(Stage.BUILD, WIRING, Ledgers.named("x", name, Category.FASTENING)).stream()
                 .map(Finding::code)
                 .toList();
     }
 
     private static List<Finding> findings(Stage stage, PartLine... lines) {
-        return new CompletenessRule(MassStatement.of(Builds.atStage(stage, Builds.with(lines)))).findings();
+        return new CompletenessRule(MassStatement.of(Ledgers.atStage(stage, Ledgers.with(lines)))).findings();
     }
 }

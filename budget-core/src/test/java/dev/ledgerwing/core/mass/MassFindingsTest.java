@@ -2,7 +2,7 @@ package dev.ledgerwing.core.mass;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.ledgerwing.core.Builds;
+import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.Said;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
@@ -22,10 +22,10 @@ class MassFindingsTest {
 
     @Test
     void namesEachPartWithoutAMass() {
-        Build build = Builds.with(
-                Builds.certain("a", 100),
-                Builds.line("tray", Category.STRUCTURE, 1, LineMass.notKnown()),
-                Builds.line("mast", Category.RADIO, 2, LineMass.notKnown()));
+        Build build = Ledgers.with(
+                Ledgers.certain("a", 100),
+                Ledgers.line("tray", Category.STRUCTURE, 1, LineMass.notKnown()),
+                Ledgers.line("mast", Category.RADIO, 2, LineMass.notKnown()));
         List<Finding> findings = only("mass.unknown", build);
         assertThat(findings).extracting(Finding::line).containsExactly("tray", "mast");
         assertThat(findings).extracting(Finding::verdict).containsOnly(Verdict.UNKNOWN);
@@ -36,23 +36,23 @@ class MassFindingsTest {
 
     @Test
     void namesAPartWithoutAMassThatStaysAtHomeToo() {
-        Build build = Builds.withExactCases(
-                Builds.with(Builds.line("tray", Category.STRUCTURE, 1, LineMass.notKnown())),
-                List.of(Builds.designCase(List.of("tray"))));
+        Build build = Ledgers.withExactCases(
+                Ledgers.with(Ledgers.line("tray", Category.STRUCTURE, 1, LineMass.notKnown())),
+                List.of(Ledgers.designCase(List.of("tray"))));
         assertThat(only("mass.unknown", build)).extracting(Finding::line).containsExactly("tray");
     }
 
     @Test
     void namesWhatIsCarriedWithoutAMassOnceForEachCase() {
-        Build build = Builds.withCases(
-                Builds.with(Builds.certain("a", 100)),
-                Builds.loadCase("one", Purpose.FLIGHT, List.of(), Builds.extra("Box", null, Basis.GUESSED)),
-                Builds.loadCase(
+        Build build = Ledgers.withCases(
+                Ledgers.with(Ledgers.certain("a", 100)),
+                Ledgers.loadCase("one", Purpose.FLIGHT, List.of(), Ledgers.extra("Box", null, Basis.GUESSED)),
+                Ledgers.loadCase(
                         "two",
                         Purpose.GROUND,
                         List.of(),
-                        Builds.extra("Box", null, Basis.GUESSED),
-                        Builds.extra("Box", null, Basis.GUESSED)));
+                        Ledgers.extra("Box", null, Basis.GUESSED),
+                        Ledgers.extra("Box", null, Basis.GUESSED)));
         assertThat(only("mass.unknown", build))
                 .extracting(Finding::subject)
                 .containsExactly("Box in “Case one”", "Box in “Case two”");
@@ -62,7 +62,7 @@ class MassFindingsTest {
     @CsvSource({"42, more", "-42, less"})
     void saysABookingThatIsThere(double bookedG, String word) {
         List<Finding> findings =
-                only("mass.booking", Builds.withBooking(bookedG, Builds.with(Builds.certain("a", 100))));
+                only("mass.booking", Ledgers.withBooking(bookedG, Ledgers.with(Ledgers.certain("a", 100))));
         assertThat(findings)
                 .extracting(Said::sentence)
                 .containsExactly("The scales said 42 g " + word
@@ -73,13 +73,13 @@ class MassFindingsTest {
 
     @Test
     void saysNothingOfABookingOfNothing() {
-        assertThat(only("mass.booking", Builds.withBooking(0, Builds.with(Builds.certain("a", 100)))))
+        assertThat(only("mass.booking", Ledgers.withBooking(0, Ledgers.with(Ledgers.certain("a", 100)))))
                 .isEmpty();
     }
 
     @Test
     void judgesTheMassBudgetAlone() {
-        assertThat(MassFindings.of(MassForecast.of(Builds.with()), Figures.METRIC))
+        assertThat(MassFindings.of(MassForecast.of(Ledgers.with()), Figures.METRIC))
                 .extracting(Finding::budget)
                 .containsOnly(Budget.MASS);
     }

@@ -3,7 +3,7 @@ package dev.ledgerwing.core.mass;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.ledgerwing.core.Builds;
+import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Category;
@@ -28,7 +28,7 @@ class MassForecastTest {
     @ParameterizedTest
     @CsvSource({"0, 141.42", "0.3, 560.36", "1, 1000"})
     void doesNotLetFiftyGuessesCancelOut(double correlation, double expectedG) {
-        Build build = Builds.judgedWith(Builds.guessesCorrelatedBy(correlation), fiftyGuesses());
+        Build build = Ledgers.judgedWith(Ledgers.guessesCorrelatedBy(correlation), fiftyGuesses());
         assertThat(MassForecast.of(build).standardUncertaintyG()).isCloseTo(expectedG, within(0.005));
     }
 
@@ -38,20 +38,20 @@ class MassForecastTest {
     }
 
     private static Build fiftyGuesses() {
-        return Builds.with(IntStream.range(0, 50)
-                .mapToObj(i -> Builds.line("L" + i, Category.STRUCTURE, 100, Basis.GUESSED))
+        return Ledgers.with(IntStream.range(0, 50)
+                .mapToObj(i -> Ledgers.line("L" + i, Category.STRUCTURE, 100, Basis.GUESSED))
                 .toList());
     }
 
     /** By derivation: two groups of one line each are independent, 3-4-5. */
     @Test
     void letsCategoriesAndBasesErrApart() {
-        Build categories = Builds.with(
-                Builds.line("a", Category.STRUCTURE, 150, Basis.GUESSED),
-                Builds.line("b", Category.WIRING, 200, Basis.GUESSED));
-        Build bases = Builds.with(
-                Builds.line("a", Category.STRUCTURE, 150, Basis.GUESSED),
-                Builds.line("b", Category.STRUCTURE, 500, Basis.CALCULATED));
+        Build categories = Ledgers.with(
+                Ledgers.line("a", Category.STRUCTURE, 150, Basis.GUESSED),
+                Ledgers.line("b", Category.WIRING, 200, Basis.GUESSED));
+        Build bases = Ledgers.with(
+                Ledgers.line("a", Category.STRUCTURE, 150, Basis.GUESSED),
+                Ledgers.line("b", Category.STRUCTURE, 500, Basis.CALCULATED));
         assertThat(MassForecast.of(categories).standardUncertaintyG()).isCloseTo(50, within(1e-9));
         assertThat(MassForecast.of(bases).standardUncertaintyG()).isCloseTo(50, within(1e-9));
     }
@@ -62,15 +62,16 @@ class MassForecastTest {
         List<PartLine> parts = new ArrayList<>();
         for (double u : new double[] {22.5, 8.660, 14.2, 5.774, 5.774}) {
             LineMass mass = new LineMass(Mass.ofGrams(2000), Basis.WEIGHED, null, Mass.ofGrams(u), null);
-            parts.add(Builds.line("u" + parts.size(), Category.STRUCTURE, 1, mass));
+            parts.add(Ledgers.line("u" + parts.size(), Category.STRUCTURE, 1, mass));
         }
-        assertThat(MassForecast.of(Builds.with(parts)).standardUncertaintyG()).isCloseTo(29.1, within(0.05));
+        assertThat(MassForecast.of(Ledgers.with(parts)).standardUncertaintyG()).isCloseTo(29.1, within(0.05));
     }
 
     /** By derivation, with the tabulated 1.96 of the normal distribution. */
     @Test
     void spansTheBandAboutThePredictedMass() {
-        MassForecast forecast = MassForecast.of(Builds.with(Builds.line("a", Category.STRUCTURE, 500, Basis.GUESSED)));
+        MassForecast forecast =
+                MassForecast.of(Ledgers.with(Ledgers.line("a", Category.STRUCTURE, 500, Basis.GUESSED)));
         assertThat(forecast.standardUncertaintyG()).isCloseTo(100, within(1e-9));
         assertThat(forecast.band95())
                 .isEqualTo(new MassBand(Mass.ofGrams(404.004), Mass.ofGrams(795.996), Mass.ofGrams(195.996)));
@@ -80,37 +81,38 @@ class MassForecastTest {
     @ParameterizedTest
     @CsvSource({"600, 0.5", "700, 0.841344746", "400, 0.022750132"})
     void tellsTheProbabilityOfStayingWithinTheTarget(double targetG, double expected) {
-        Build build = Builds.with(Builds.line("a", Category.STRUCTURE, 500, Basis.GUESSED));
-        assertThat(MassForecast.of(Builds.withTarget(targetG, null, build)).probabilityWithinTarget())
+        Build build = Ledgers.with(Ledgers.line("a", Category.STRUCTURE, 500, Basis.GUESSED));
+        assertThat(MassForecast.of(Ledgers.withTarget(targetG, null, build)).probabilityWithinTarget())
                 .isCloseTo(expected, within(1e-9));
     }
 
     @ParameterizedTest
     @CsvSource({"1000, 1", "999.999, 0"})
     void isSureWhereNothingIsUncertain(double targetG, double expected) {
-        Build build = Builds.withTarget(targetG, null, Builds.with(Builds.certain("a", 1000)));
+        Build build = Ledgers.withTarget(targetG, null, Ledgers.with(Ledgers.certain("a", 1000)));
         assertThat(MassForecast.of(build).probabilityWithinTarget()).isEqualTo(expected);
     }
 
     @Test
     void givesNoProbabilityWhereAnythingIsMissing() {
-        Build known = Builds.with(Builds.certain("a", 1000));
+        Build known = Ledgers.with(Ledgers.certain("a", 1000));
         Build unknown =
-                Builds.with(Builds.certain("a", 1000), Builds.line("b", Category.STRUCTURE, 1, LineMass.notKnown()));
+                Ledgers.with(Ledgers.certain("a", 1000), Ledgers.line("b", Category.STRUCTURE, 1, LineMass.notKnown()));
         assertThat(MassForecast.of(known).probabilityWithinTarget()).isNull();
-        assertThat(MassForecast.of(Builds.withTarget(5000, null, unknown)).probabilityWithinTarget())
+        assertThat(MassForecast.of(Ledgers.withTarget(5000, null, unknown)).probabilityWithinTarget())
                 .isNull();
-        assertThat(MassForecast.of(Builds.withTarget(5000, null, Builds.with())).probabilityWithinTarget())
+        assertThat(MassForecast.of(Ledgers.withTarget(5000, null, Ledgers.with()))
+                        .probabilityWithinTarget())
                 .isNull();
     }
 
     @Test
     void ranksWhatWeighingTakesOffTheBand() {
-        Build build = Builds.with(
-                Builds.line("small", Category.STRUCTURE, 50, Basis.GUESSED),
-                Builds.line("large", Category.STRUCTURE, 800, Basis.GUESSED),
-                Builds.line("sure", Category.BATTERY, 1450, Basis.WEIGHED),
-                Builds.line("listed", Category.AVIONICS, 300, Basis.CATALOGUE));
+        Build build = Ledgers.with(
+                Ledgers.line("small", Category.STRUCTURE, 50, Basis.GUESSED),
+                Ledgers.line("large", Category.STRUCTURE, 800, Basis.GUESSED),
+                Ledgers.line("sure", Category.BATTERY, 1450, Basis.WEIGHED),
+                Ledgers.line("listed", Category.AVIONICS, 300, Basis.CATALOGUE));
         assertThat(MassForecast.of(build).weighNext())
                 .extracting(next -> next.row().line())
                 .containsExactly("large", "small", "listed");
@@ -120,11 +122,11 @@ class MassForecastTest {
     @Test
     void foretellsTheBandThatWeighingLeaves() {
         List<PartLine> lines = mixedLines(60);
-        Build build = Builds.with(lines);
+        Build build = Ledgers.with(lines);
         List<WeighNext> ranking = MassForecast.of(build).weighNext();
         assertThat(ranking).hasSizeGreaterThan(30);
         for (WeighNext next : ranking) {
-            Build weighed = Builds.with(lines.stream()
+            Build weighed = Ledgers.with(lines.stream()
                     .map(line -> line.id().equals(next.row().line()) ? weighed(line) : line)
                     .toList());
             assertThat(next.after().mg())
@@ -138,12 +140,12 @@ class MassForecastTest {
         Mass unit = line.totalMass().mg() == 0
                 ? Mass.ZERO
                 : new Mass(line.totalMass().mg() / line.quantity());
-        return Builds.line(line.id(), line.category(), line.quantity(), LineMass.of(unit, Basis.WEIGHED));
+        return Ledgers.line(line.id(), line.category(), line.quantity(), LineMass.of(unit, Basis.WEIGHED));
     }
 
     private static List<PartLine> mixedLines(int count) {
         return IntStream.range(0, count)
-                .mapToObj(i -> Builds.line(
+                .mapToObj(i -> Ledgers.line(
                         "L" + i,
                         CATEGORIES[i % CATEGORIES.length],
                         1 + i % 3,
@@ -154,14 +156,14 @@ class MassForecastTest {
     @Test
     void offersNoWeighingThatWouldWidenTheBand() {
         LineMass exact = new LineMass(Mass.ofGrams(100), Basis.CATALOGUE, null, Mass.ZERO, null);
-        assertThat(MassForecast.of(Builds.with(Builds.line("a", Category.RADIO, 1, exact)))
+        assertThat(MassForecast.of(Ledgers.with(Ledgers.line("a", Category.RADIO, 1, exact)))
                         .weighNext())
                 .isEmpty();
     }
 
     @Test
     void takesTenThousandLines() {
-        MassForecast forecast = MassForecast.of(Builds.with(mixedLines(10_000)));
+        MassForecast forecast = MassForecast.of(Ledgers.with(mixedLines(10_000)));
         assertThat(forecast.weighNext()).hasSizeGreaterThan(5000);
         assertThat(forecast.standardUncertaintyG()).isPositive();
     }

@@ -3,7 +3,7 @@ package dev.ledgerwing.core.mass;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.ledgerwing.core.Builds;
+import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Category;
 import dev.ledgerwing.core.quantity.Mass;
@@ -22,8 +22,8 @@ class MassMarginTest {
     @ParameterizedTest
     @CsvSource({"BASIC, 10.00", "PREDICTED, 8.70", "TARGET, 8.00"})
     void namesItsDenominator(MarginOf denominator, double percent) {
-        Build build = Builds.withTarget(
-                5000, null, Builds.with(Builds.line("L1", Category.STRUCTURE, 1, Builds.grownBy(15, 4000))));
+        Build build = Ledgers.withTarget(
+                5000, null, Ledgers.with(Ledgers.line("L1", Category.STRUCTURE, 1, Ledgers.grownBy(15, 4000))));
         MassStatement statement = MassStatement.of(build);
         assertThat(statement.growth()).isEqualTo(Mass.ofGrams(600));
         assertThat(statement.predicted()).isEqualTo(Mass.ofGrams(4600));
@@ -38,11 +38,11 @@ class MassMarginTest {
      */
     @Test
     void expressesAnAllowanceByPartAndAnotherOnTheWhole() {
-        Build parts = Builds.with(
-                Builds.line("shelf", Category.AVIONICS, 1, Builds.grownBy(5, 1000)),
-                Builds.line("changed", Category.AVIONICS, 1, Builds.grownBy(10, 500)),
-                Builds.line("new", Category.STRUCTURE, 1, Builds.grownBy(20, 2000)));
-        MassStatement statement = MassStatement.of(Builds.withTarget(4800, null, parts));
+        Build parts = Ledgers.with(
+                Ledgers.line("shelf", Category.AVIONICS, 1, Ledgers.grownBy(5, 1000)),
+                Ledgers.line("changed", Category.AVIONICS, 1, Ledgers.grownBy(10, 500)),
+                Ledgers.line("new", Category.STRUCTURE, 1, Ledgers.grownBy(20, 2000)));
+        MassStatement statement = MassStatement.of(Ledgers.withTarget(4800, null, parts));
         assertThat(statement.predicted()).isEqualTo(Mass.ofGrams(4000));
         assertThat(statement.margin().orElseThrow().percent(MarginOf.PREDICTED)).isEqualTo(20.0);
     }

@@ -3,7 +3,7 @@ package dev.ledgerwing.core.mass;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 
-import dev.ledgerwing.core.Builds;
+import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Category;
@@ -23,15 +23,15 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class MassStatementTest {
 
-    private static final PartLine SPAR = Builds.inWing(Builds.line("spar", Category.STRUCTURE, 400, Basis.GUESSED));
+    private static final PartLine SPAR = Ledgers.inWing(Ledgers.line("spar", Category.STRUCTURE, 400, Basis.GUESSED));
     private static final PartLine SERVOS =
-            Builds.line("servos", Category.SERVO, 4, LineMass.of(Mass.ofGrams(21.5), Basis.CATALOGUE));
-    private static final PartLine PACK = Builds.line("pack", Category.BATTERY, 1450, Basis.WEIGHED);
-    private static final PartLine TRAY = Builds.line("tray", Category.STRUCTURE, 1, Builds.notKnown());
+            Ledgers.line("servos", Category.SERVO, 4, LineMass.of(Mass.ofGrams(21.5), Basis.CATALOGUE));
+    private static final PartLine PACK = Ledgers.line("pack", Category.BATTERY, 1450, Basis.WEIGHED);
+    private static final PartLine TRAY = Ledgers.line("tray", Category.STRUCTURE, 1, Ledgers.notKnown());
 
     @Test
     void addsGrowthByCategoryAndBasisToWhatIsAboard() {
-        MassStatement statement = MassStatement.of(Builds.with(SPAR, SERVOS, PACK));
+        MassStatement statement = MassStatement.of(Ledgers.with(SPAR, SERVOS, PACK));
         assertThat(statement.basic()).isEqualTo(Mass.ofGrams(400 + 86 + 1450));
         assertThat(statement.growth()).isEqualTo(Mass.ofGrams(80 + 2.58));
         assertThat(statement.predicted()).isEqualTo(Mass.ofGrams(1936 + 82.58));
@@ -40,7 +40,7 @@ class MassStatementTest {
     @ParameterizedTest
     @EnumSource(Category.class)
     void letsNoWeighedPartGrow(Category category) {
-        MassStatement statement = MassStatement.of(Builds.with(Builds.line("x", category, 123.4, Basis.WEIGHED)));
+        MassStatement statement = MassStatement.of(Ledgers.with(Ledgers.line("x", category, 123.4, Basis.WEIGHED)));
         assertThat(statement.growth()).isEqualTo(Mass.ZERO);
     }
 
@@ -55,20 +55,20 @@ class MassStatementTest {
 
     @Test
     void letsALineOverrideTheTable() {
-        PartLine own = Builds.line("x", Category.WIRING, 1, Builds.grownBy(12.5, 80));
-        assertThat(MassStatement.of(Builds.with(own)).growth()).isEqualTo(Mass.ofGrams(10));
+        PartLine own = Ledgers.line("x", Category.WIRING, 1, Ledgers.grownBy(12.5, 80));
+        assertThat(MassStatement.of(Ledgers.with(own)).growth()).isEqualTo(Mass.ofGrams(10));
     }
 
     @Test
     void roundsGrowthToTheMilligramLineByLine() {
-        PartLine screw = Builds.line("x", Category.FASTENING, 1, Builds.grownBy(50, 0.001));
-        PartLine other = Builds.line("y", Category.FASTENING, 1, Builds.grownBy(49, 0.001));
-        assertThat(MassStatement.of(Builds.with(screw, other)).growth()).isEqualTo(new Mass(1));
+        PartLine screw = Ledgers.line("x", Category.FASTENING, 1, Ledgers.grownBy(50, 0.001));
+        PartLine other = Ledgers.line("y", Category.FASTENING, 1, Ledgers.grownBy(49, 0.001));
+        assertThat(MassStatement.of(Ledgers.with(screw, other)).growth()).isEqualTo(new Mass(1));
     }
 
     @Test
     void countsAPartOfUnknownMassAndAddsNothingForIt() {
-        MassStatement statement = MassStatement.of(Builds.with(PACK, TRAY));
+        MassStatement statement = MassStatement.of(Ledgers.with(PACK, TRAY));
         assertThat(statement.basic()).isEqualTo(Mass.ofGrams(1450));
         assertThat(statement.unknown()).extracting(MassRow::line).containsExactly("tray");
         assertThat(statement.total().isComplete()).isFalse();
@@ -78,11 +78,12 @@ class MassStatementTest {
 
     @Test
     void findsUnknownMassesOfPartsThatStayAtHomeAndOfThingsCarried() {
-        Build build = Builds.withExactCases(
-                Builds.with(PACK, TRAY),
+        Build build = Ledgers.withExactCases(
+                Ledgers.with(PACK, TRAY),
                 List.of(
-                        Builds.designCase(List.of("tray")),
-                        Builds.loadCase("ferry", Purpose.FLIGHT, List.of(), Builds.extra("Box", null, Basis.GUESSED))));
+                        Ledgers.designCase(List.of("tray")),
+                        Ledgers.loadCase(
+                                "ferry", Purpose.FLIGHT, List.of(), Ledgers.extra("Box", null, Basis.GUESSED))));
         MassStatement statement = MassStatement.of(build);
         assertThat(statement.total().isComplete()).isTrue();
         assertThat(statement.unknownCount()).isEqualTo(2);
@@ -90,9 +91,9 @@ class MassStatementTest {
 
     @Test
     void leavesOutWhatTheDesignCaseLeavesAtHomeAndAddsWhatItCarries() {
-        Build build = Builds.withExactCases(
-                Builds.with(SPAR, PACK),
-                List.of(Builds.designCase(List.of("pack"), Builds.extra("Bottles", 300.0, Basis.GUESSED))));
+        Build build = Ledgers.withExactCases(
+                Ledgers.with(SPAR, PACK),
+                List.of(Ledgers.designCase(List.of("pack"), Ledgers.extra("Bottles", 300.0, Basis.GUESSED))));
         MassStatement statement = MassStatement.of(build);
         assertThat(statement.basic()).isEqualTo(Mass.ofGrams(700));
         assertThat(statement.notAboard()).extracting(MassRow::line).containsExactly("pack");
@@ -101,8 +102,8 @@ class MassStatementTest {
 
     @Test
     void letsThingsCarriedGrowAsPayloadOfTheirBasis() {
-        Build build = Builds.withExactCases(
-                Builds.with(), List.of(Builds.designCase(List.of(), Builds.extra("Bottles", 300.0, Basis.GUESSED))));
+        Build build = Ledgers.withExactCases(
+                Ledgers.with(), List.of(Ledgers.designCase(List.of(), Ledgers.extra("Bottles", 300.0, Basis.GUESSED))));
         double percent = GrowthTable.OWN_CHOICE.percent(Category.PAYLOAD, Basis.GUESSED);
         assertThat(MassStatement.of(build).growth())
                 .isEqualTo(Mass.ofGrams(300).percent(percent))
@@ -112,16 +113,16 @@ class MassStatementTest {
     @ParameterizedTest
     @CsvSource({"42, 1492", "-42, 1408"})
     void countsABookingOfEitherSignInThePredictedMassAlone(double bookedG, double predictedG) {
-        MassStatement statement = MassStatement.of(Builds.withBooking(bookedG, Builds.with(PACK)));
+        MassStatement statement = MassStatement.of(Ledgers.withBooking(bookedG, Ledgers.with(PACK)));
         assertThat(statement.basic()).isEqualTo(Mass.ofGrams(1450));
         assertThat(statement.predicted()).isEqualTo(Mass.ofGrams(predictedG));
     }
 
     @Test
     void showsEveryAssemblyWithItsSubtotalAndWhatIsCarriedApart() {
-        Build build = Builds.withExactCases(
-                Builds.with(SERVOS, PACK),
-                List.of(Builds.designCase(List.of(), Builds.extra("Bottles", 300.0, Basis.GUESSED))));
+        Build build = Ledgers.withExactCases(
+                Ledgers.with(SERVOS, PACK),
+                List.of(Ledgers.designCase(List.of(), Ledgers.extra("Bottles", 300.0, Basis.GUESSED))));
         assertThat(MassStatement.of(build).byAssembly())
                 .extracting(
                         MassGroup::code,
@@ -135,27 +136,29 @@ class MassStatementTest {
 
     @Test
     void groupsByCategoryInTheOrderOfTheCategories() {
-        assertThat(MassStatement.of(Builds.with(SERVOS, PACK, SPAR)).byCategory())
+        assertThat(MassStatement.of(Ledgers.with(SERVOS, PACK, SPAR)).byCategory())
                 .extracting(MassGroup::code)
                 .containsExactly("structure", "battery", "servo");
     }
 
     @Test
     void saysHowMuchOfTheBasicMassHasBeenWeighed() {
-        PartLine guessed = Builds.line("x", Category.STRUCTURE, 150, Basis.GUESSED);
-        PartLine weighed = Builds.line("y", Category.STRUCTURE, 50, Basis.WEIGHED);
-        assertThat(MassStatement.of(Builds.with(guessed, weighed)).total().weighedPercent())
-                .isEqualTo(25.0);
-        assertThat(MassStatement.of(Builds.with()).total().weighedPercent()).isNull();
+        MassStatement statement = MassStatement.of(Ledgers.with(
+                Ledgers.line("g", Category.STRUCTURE, 100, Basis.GUESSED),
+                Ledgers.line("c", Category.STRUCTURE, 30, Basis.CALCULATED),
+                Ledgers.line("l", Category.STRUCTURE, 20, Basis.CATALOGUE),
+                Ledgers.line("w", Category.STRUCTURE, 50, Basis.WEIGHED)));
+        assertThat(statement.total().weighedPercent()).isEqualTo(25.0);
+        assertThat(MassStatement.of(Ledgers.with()).total().weighedPercent()).isNull();
     }
 
     @Test
     void takesTheHeaviestFlightCaseAndNoGroundCase() {
-        Build build = Builds.withCases(
-                Builds.with(SPAR, PACK),
-                Builds.loadCase("bare", Purpose.FLIGHT, List.of("pack")),
-                Builds.loadCase("full", Purpose.FLIGHT, List.of(), Builds.extra("Bottles", 300.0, Basis.WEIGHED)),
-                Builds.loadCase("stand", Purpose.GROUND, List.of(), Builds.extra("Rig", 5000.0, Basis.WEIGHED)));
+        Build build = Ledgers.withCases(
+                Ledgers.with(SPAR, PACK),
+                Ledgers.loadCase("bare", Purpose.FLIGHT, List.of("pack")),
+                Ledgers.loadCase("full", Purpose.FLIGHT, List.of(), Ledgers.extra("Bottles", 300.0, Basis.WEIGHED)),
+                Ledgers.loadCase("stand", Purpose.GROUND, List.of(), Ledgers.extra("Rig", 5000.0, Basis.WEIGHED)));
         CaseMass heaviest = MassStatement.of(build).heaviestFlight();
         assertThat(heaviest.loadCase().code()).isEqualTo("full");
         assertThat(heaviest.basic()).isEqualTo(Mass.ofGrams(2150));
@@ -165,13 +168,13 @@ class MassStatementTest {
     @ParameterizedTest
     @CsvSource({"CONCEPT, 15", "DESIGN, 10", "BUILD, 5", "FLIGHT_TEST, 2", "IN_SERVICE, 0"})
     void wantsTheReserveOfTheStage(Stage stage, double percent) {
-        Build build = Builds.atStage(stage, Builds.withTarget(6800, null, Builds.with(PACK)));
+        Build build = Ledgers.atStage(stage, Ledgers.withTarget(6800, null, Ledgers.with(PACK)));
         assertThat(MassStatement.of(build).reservePercent()).isEqualTo(percent);
     }
 
     @Test
     void letsTheAirframeWantAnotherReserve() {
-        assertThat(MassStatement.of(Builds.withTarget(6800, 7.5, Builds.with(PACK)))
+        assertThat(MassStatement.of(Ledgers.withTarget(6800, 7.5, Ledgers.with(PACK)))
                         .reservePercent())
                 .isEqualTo(7.5);
     }

@@ -3,7 +3,7 @@ package dev.ledgerwing.core.mass;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.ledgerwing.core.Builds;
+import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Category;
 import dev.ledgerwing.core.build.GrowthTable;
@@ -24,20 +24,20 @@ class RowUncertaintyTest {
     @ParameterizedTest
     @CsvSource({"1, 0.28868", "5, 1.44338"})
     void takesTheStepOfAScaleAsARectangle(double stepG, double expectedG) {
-        assertThat(grams(Builds.scales(stepG, 0, false), weighed(1, null))).isCloseTo(expectedG, within(1e-5));
+        assertThat(grams(Ledgers.scales(stepG, 0, false), weighed(1, null))).isCloseTo(expectedG, within(1e-5));
     }
 
     /** JCGM 100:2008, 4.3.7: limits +/- a have a standard uncertainty of a/sqrt(3) (from memory). */
     @Test
     void takesTheGreatestErrorOfAScaleAsARectangle() {
-        assertThat(grams(Builds.scales(0, 2, false), weighed(1, null))).isCloseTo(2 / Math.sqrt(3), within(TIGHT));
+        assertThat(grams(Ledgers.scales(0, 2, false), weighed(1, null))).isCloseTo(2 / Math.sqrt(3), within(TIGHT));
     }
 
     @Test
     void addsStepAndErrorInSquaresAndCountsATareAsASecondReading() {
         double one = Math.sqrt(1.0 / 12 + 1.0 / 3);
-        assertThat(grams(Builds.scales(1, 1, false), weighed(1, null))).isCloseTo(one, within(TIGHT));
-        assertThat(grams(Builds.scales(1, 1, true), weighed(1, null))).isCloseTo(one * Math.sqrt(2), within(TIGHT));
+        assertThat(grams(Ledgers.scales(1, 1, false), weighed(1, null))).isCloseTo(one, within(TIGHT));
+        assertThat(grams(Ledgers.scales(1, 1, true), weighed(1, null))).isCloseTo(one * Math.sqrt(2), within(TIGHT));
     }
 
     @Test
@@ -57,7 +57,7 @@ class RowUncertaintyTest {
     /** By derivation: 4 pieces of 100 g that differ by 2 g, certain scales: 2 sqrt(4 x 3) = 6.928 g. */
     @Test
     void addsTheSpreadBetweenPiecesWhereOnlyOneWasWeighed() {
-        assertThat(grams(Builds.scales(0, 0, false), weighed(4, WeighedAs.ONE)))
+        assertThat(grams(Ledgers.scales(0, 0, false), weighed(4, WeighedAs.ONE)))
                 .isCloseTo(2 * Math.sqrt(12), within(TIGHT));
     }
 
@@ -89,7 +89,7 @@ class RowUncertaintyTest {
     }
 
     private static MassRow row(int quantity, LineMass mass) {
-        return MassRow.of(Builds.line("x", Category.SERVO, quantity, mass), GrowthTable.OWN_CHOICE);
+        return MassRow.of(Ledgers.line("x", Category.SERVO, quantity, mass), GrowthTable.OWN_CHOICE);
     }
 
     private static double grams(MassUncertainty rules, MassRow row) {

@@ -2,7 +2,7 @@ package dev.ledgerwing.core.mass;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.ledgerwing.core.Builds;
+import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.Said;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
@@ -23,7 +23,7 @@ class TargetRuleTest {
 
     @Test
     void breaksAboveTheTargetAndSaysByHowMuch() {
-        Finding finding = finding(Builds.withTarget(6800, null, Builds.with(Builds.certain("a", 6912))));
+        Finding finding = finding(Ledgers.withTarget(6800, null, Ledgers.with(Ledgers.certain("a", 6912))));
         assertThat(finding.verdict()).isEqualTo(Verdict.BREAKS);
         assertThat(Said.sentence(finding)).isEqualTo("Predicted 6912 g breaks the target of 6800 g by 112 g.");
         assertThat(finding.measured()).isEqualTo(6912.0);
@@ -35,19 +35,19 @@ class TargetRuleTest {
     @ParameterizedTest
     @CsvSource({"6800.001, BREAKS", "6800, TIGHT", "6460.001, TIGHT", "6460, HOLDS", "100, HOLDS"})
     void isTightShortOfTheReserveOfTheStage(double massG, Verdict expected) {
-        Build build = Builds.withTarget(6800, null, Builds.with(Builds.certain("a", massG)));
-        assertThat(finding(Builds.atStage(Stage.BUILD, build)).verdict()).isEqualTo(expected);
+        Build build = Ledgers.withTarget(6800, null, Ledgers.with(Ledgers.certain("a", massG)));
+        assertThat(finding(Ledgers.atStage(Stage.BUILD, build)).verdict()).isEqualTo(expected);
     }
 
     @Test
     void holdsAtExactlyTheTargetWhereNoReserveIsWantedAndNothingIsUncertain() {
-        Build build = Builds.withTarget(6800, 0.0, Builds.with(Builds.certain("a", 6800)));
+        Build build = Ledgers.withTarget(6800, 0.0, Ledgers.with(Ledgers.certain("a", 6800)));
         assertThat(finding(build).verdict()).isEqualTo(Verdict.HOLDS);
     }
 
     @Test
     void saysWhichReserveIsShort() {
-        Build build = Builds.withTarget(6800, 5.0, Builds.with(Builds.certain("a", 6600)));
+        Build build = Ledgers.withTarget(6800, 5.0, Ledgers.with(Ledgers.certain("a", 6600)));
         assertThat(Said.sentence(finding(build)))
                 .isEqualTo(
                         "Predicted 6600 g leaves 200 g to the target of 6800 g, short of the wanted reserve of 340 g (5 % of target).");
@@ -57,14 +57,14 @@ class TargetRuleTest {
     @ParameterizedTest
     @CsvSource({"799.999, TIGHT", "800.001, HOLDS"})
     void isTightInsideByLessThanTwiceItsUncertainty(double targetG, Verdict expected) {
-        Build build = Builds.with(Builds.line("a", Category.STRUCTURE, 500, Basis.GUESSED));
-        assertThat(finding(Builds.withTarget(targetG, 0.0, build)).verdict()).isEqualTo(expected);
+        Build build = Ledgers.with(Ledgers.line("a", Category.STRUCTURE, 500, Basis.GUESSED));
+        assertThat(finding(Ledgers.withTarget(targetG, 0.0, build)).verdict()).isEqualTo(expected);
     }
 
     @Test
     void offersToWeighWhereTheUncertaintyIsTheMatter() {
-        Build build =
-                Builds.withTarget(750, 0.0, Builds.with(Builds.line("tray", Category.STRUCTURE, 500, Basis.GUESSED)));
+        Build build = Ledgers.withTarget(
+                750, 0.0, Ledgers.with(Ledgers.line("tray", Category.STRUCTURE, 500, Basis.GUESSED)));
         Finding finding = finding(build);
         assertThat(Said.sentence(finding))
                 .isEqualTo(
@@ -79,7 +79,7 @@ class TargetRuleTest {
 
     @Test
     void isNotKnownWithoutATarget() {
-        Finding finding = finding(Builds.with(Builds.certain("a", 1000)));
+        Finding finding = finding(Ledgers.with(Ledgers.certain("a", 1000)));
         assertThat(finding.verdict()).isEqualTo(Verdict.UNKNOWN);
         assertThat(finding.measured()).isEqualTo(1000.0);
         assertThat(finding.limit()).isNull();
@@ -88,14 +88,15 @@ class TargetRuleTest {
 
     @Test
     void isNotKnownWithNothingAboard() {
-        assertThat(finding(Builds.withTarget(6800, null, Builds.with())).verdict())
+        assertThat(finding(Ledgers.withTarget(6800, null, Ledgers.with())).verdict())
                 .isEqualTo(Verdict.UNKNOWN);
     }
 
     @Test
     void isNotKnownWhileAPartAboardHasNoMass() {
-        Build build = Builds.with(Builds.certain("a", 1000), Builds.line("b", Category.RADIO, 1, LineMass.notKnown()));
-        Finding finding = finding(Builds.withTarget(6800, null, build));
+        Build build =
+                Ledgers.with(Ledgers.certain("a", 1000), Ledgers.line("b", Category.RADIO, 1, LineMass.notKnown()));
+        Finding finding = finding(Ledgers.withTarget(6800, null, build));
         assertThat(finding.verdict()).isEqualTo(Verdict.UNKNOWN);
         assertThat(Said.sentence(finding))
                 .isEqualTo(
@@ -104,27 +105,28 @@ class TargetRuleTest {
 
     @Test
     void breaksEvenThoughAPartHasNoMass() {
-        Build build = Builds.with(Builds.certain("a", 7000), Builds.line("b", Category.RADIO, 1, LineMass.notKnown()));
-        Finding finding = finding(Builds.withTarget(6800, null, build));
+        Build build =
+                Ledgers.with(Ledgers.certain("a", 7000), Ledgers.line("b", Category.RADIO, 1, LineMass.notKnown()));
+        Finding finding = finding(Ledgers.withTarget(6800, null, build));
         assertThat(finding.verdict()).isEqualTo(Verdict.BREAKS);
         assertThat(Said.sentence(finding)).endsWith("by 200 g. One part without a mass comes on top.");
     }
 
     @Test
     void neverSaysThatALimitIsBrokenByNothing() {
-        Finding finding = finding(Builds.withTarget(6800, null, Builds.with(Builds.certain("a", 6800.004))));
+        Finding finding = finding(Ledgers.withTarget(6800, null, Ledgers.with(Ledgers.certain("a", 6800.004))));
         assertThat(Said.sentence(finding)).endsWith("by 0.004 g.");
     }
 
     @Test
     void offersWhatSavesTheExcess() {
-        Build build = Builds.withTarget(
+        Build build = Ledgers.withTarget(
                 2000,
                 null,
-                Builds.with(
-                        Builds.line("wing", Category.STRUCTURE, 1500, Basis.GUESSED),
-                        Builds.line("camera", Category.PAYLOAD, 400, Basis.WEIGHED),
-                        Builds.line("lead", Category.BALLAST, 150, Basis.WEIGHED)));
+                Ledgers.with(
+                        Ledgers.line("wing", Category.STRUCTURE, 1500, Basis.GUESSED),
+                        Ledgers.line("camera", Category.PAYLOAD, 400, Basis.WEIGHED),
+                        Ledgers.line("lead", Category.BALLAST, 150, Basis.WEIGHED)));
         assertThat(Said.remedies(finding(build)))
                 .containsExactly(
                         new Remedy(
@@ -137,8 +139,8 @@ class TargetRuleTest {
 
     @Test
     void offersToLightenWhatCanBearIt() {
-        Build build =
-                Builds.withTarget(6800, 0.0, Builds.with(Builds.certain("pack", 1500), Builds.certain("rest", 5412)));
+        Build build = Ledgers.withTarget(
+                6800, 0.0, Ledgers.with(Ledgers.certain("pack", 1500), Ledgers.certain("rest", 5412)));
         assertThat(Said.remedies(finding(build)))
                 .containsExactly(
                         new Remedy(
@@ -151,14 +153,15 @@ class TargetRuleTest {
 
     @Test
     void offersNothingWhereNothingIsAmiss() {
-        assertThat(finding(Builds.withTarget(6800, null, Builds.with(Builds.certain("a", 100))))
+        assertThat(finding(Ledgers.withTarget(6800, null, Ledgers.with(Ledgers.certain("a", 100))))
                         .remedies())
                 .isEmpty();
     }
 
     @Test
     void speaksOuncesToWhoeverReadsOunces() {
-        MassForecast forecast = MassForecast.of(Builds.withTarget(1000, null, Builds.with(Builds.certain("a", 1100))));
+        MassForecast forecast =
+                MassForecast.of(Ledgers.withTarget(1000, null, Ledgers.with(Ledgers.certain("a", 1100))));
         Finding finding = new TargetRule(forecast.statement(), forecast, new Figures(UnitSystem.OUNCE_INCH)).finding();
         assertThat(Said.sentence(finding)).isEqualTo("Predicted 38.8 oz breaks the target of 35.27 oz by 3.53 oz.");
         assertThat(finding.measured()).isEqualTo(1100.0);

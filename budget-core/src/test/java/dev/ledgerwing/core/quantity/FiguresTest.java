@@ -39,6 +39,20 @@ class FiguresTest {
     }
 
     @Test
+    void keepsAPlaceMoreForTinyMassesSoThatNoneReadsAsNothing() {
+        assertThat(Figures.METRIC.mass(new Mass(4))).isEqualTo("0.004\u2009g");
+        assertThat(Figures.METRIC.mass(new Mass(-99))).isEqualTo("\u22120.099\u2009g");
+        assertThat(Figures.METRIC.mass(new Mass(104))).isEqualTo("0.1\u2009g");
+        assertThat(new Figures(UnitSystem.OUNCE_INCH).mass(new Mass(100))).isEqualTo("0.004\u2009oz");
+    }
+
+    @Test
+    void writesEstimatesWithoutTenthsOfAGram() {
+        assertThat(Figures.METRIC.roughMass(Mass.ofGrams(209.7))).isEqualTo("210\u2009g");
+        assertThat(Figures.METRIC.roughMass(Mass.ofGrams(1.794))).isEqualTo("1.79\u2009g");
+    }
+
+    @Test
     void neverWritesMinusZero() {
         assertThat(Figures.number(-0.001, 1)).isEqualTo("0");
     }

@@ -2,11 +2,11 @@ package dev.ledgerwing.core.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.ledgerwing.core.Builds;
-import dev.ledgerwing.core.RandomBuilds;
+import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.Said;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.Builds;
 import dev.ledgerwing.core.build.Category;
 import dev.ledgerwing.core.build.LineMass;
 import dev.ledgerwing.core.build.MassBudget;
@@ -30,14 +30,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class BuildReviewTest {
 
-    private static final PartLine WING = Builds.line("wing", Category.STRUCTURE, 500, Basis.GUESSED);
-    private static final PartLine PACK = Builds.certain("pack", 1500);
-    private static final PartLine TRAY = Builds.line("tray", Category.STRUCTURE, 1, LineMass.notKnown());
+    private static final PartLine WING = Ledgers.line("wing", Category.STRUCTURE, 500, Basis.GUESSED);
+    private static final PartLine PACK = Ledgers.certain("pack", 1500);
+    private static final PartLine TRAY = Ledgers.line("tray", Category.STRUCTURE, 1, LineMass.notKnown());
 
     /** By derivation from 1500 g certain and 500 g guessed at 20 per cent, which grows by 20 per cent. */
     @Test
     void givesEveryFigureByNameInAFixedOrder() {
-        Build build = Builds.withBooking(-20, Builds.with(WING, PACK))
+        Build build = Ledgers.withBooking(-20, Ledgers.with(WING, PACK))
                 .withBudget(new MassBudget(Mass.ofGrams(2600), Mass.ofGrams(25_000), CeilingIs.BELOW, null));
         Map<String, Double> figures = BuildReview.of(build).figures();
         assertThat(figures.keySet())
@@ -82,20 +82,20 @@ class BuildReviewTest {
 
     @Test
     void leavesOutWhatIsNotKnown() {
-        Map<String, Double> figures = BuildReview.of(Builds.withTarget(2000, null, Builds.with(PACK, TRAY)))
+        Map<String, Double> figures = BuildReview.of(Ledgers.withTarget(2000, null, Ledgers.with(PACK, TRAY)))
                 .figures();
         assertThat(figures)
                 .containsEntry("mass.unknownLines", 1.0)
                 .containsKey("mass.targetG")
                 .doesNotContainKeys(
                         "mass.ceilingG", "mass.band95LowG", "mass.band95HighG", "mass.probabilityWithinTarget");
-        assertThat(BuildReview.of(Builds.with(PACK)).figures())
+        assertThat(BuildReview.of(Ledgers.with(PACK)).figures())
                 .doesNotContainKeys("mass.targetG", "mass.marginG", "mass.probabilityWithinTarget");
     }
 
     @Test
     void putsTheWorstFindingFirst() {
-        Build build = Builds.withBooking(42, Builds.withTarget(1000, null, Builds.with(TRAY, PACK)));
+        Build build = Ledgers.withBooking(42, Ledgers.withTarget(1000, null, Ledgers.with(TRAY, PACK)));
         BuildReview review = BuildReview.of(build);
         assertThat(review.findings())
                 .extracting(Finding::code)
@@ -106,7 +106,7 @@ class BuildReviewTest {
 
     @Test
     void neverCallsFineWhatIsNotKnown() {
-        Build roomy = Builds.withTarget(20_000, 0.0, Builds.with(PACK));
+        Build roomy = Ledgers.withTarget(20_000, 0.0, Ledgers.with(PACK));
         assertThat(BuildReview.of(roomy).verdicts()).isEqualTo(Map.of(Budget.MASS, Verdict.HOLDS));
         assertThat(BuildReview.of(roomy.withLines(List.of(PACK, TRAY))).verdicts())
                 .isEqualTo(Map.of(Budget.MASS, Verdict.UNKNOWN));
@@ -114,14 +114,14 @@ class BuildReviewTest {
 
     @Test
     void findsWhatConcernsOneLine() {
-        BuildReview review = BuildReview.of(Builds.with(PACK, TRAY));
+        BuildReview review = BuildReview.of(Ledgers.with(PACK, TRAY));
         assertThat(review.findingsOfLine("tray")).extracting(Finding::code).containsExactly("mass.unknown");
         assertThat(review.findingsOfLine("pack")).isEmpty();
     }
 
     @Test
     void writesItsSentencesInAMembersUnitsAndItsFiguresInGrams() {
-        Build build = Builds.withTarget(1000, null, Builds.with(PACK));
+        Build build = Ledgers.withTarget(1000, null, Ledgers.with(PACK));
         BuildReview ounces = BuildReview.of(build, new Figures(UnitSystem.OUNCE_INCH));
         assertThat(ounces.figures()).isEqualTo(BuildReview.of(build).figures());
         assertThat(ounces.verdicts()).isEqualTo(BuildReview.of(build).verdicts());
@@ -135,7 +135,7 @@ class BuildReviewTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void doesNotDependOnTheOrderOfTheLines(long seed) {
-        Build build = new RandomBuilds(seed).next();
+        Build build = Builds.seeded(seed);
         List<PartLine> shuffled = new ArrayList<>(build.lines());
         Collections.shuffle(shuffled, new Random(seed));
         BuildReview inOrder = BuildReview.of(build);

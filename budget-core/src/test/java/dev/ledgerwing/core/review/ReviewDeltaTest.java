@@ -3,7 +3,7 @@ package dev.ledgerwing.core.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import dev.ledgerwing.core.Builds;
+import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.Said;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 
 class ReviewDeltaTest {
 
-    private static final PartLine REST = Builds.certain("rest", 6864);
-    private static final PartLine MORE = Builds.certain("more", 48);
+    private static final PartLine REST = Ledgers.certain("rest", 6864);
+    private static final PartLine MORE = Ledgers.certain("more", 48);
 
     @Test
     void tellsTheImpactOfAPartThatBreaksTheTargetFurther() {
@@ -44,9 +44,9 @@ class ReviewDeltaTest {
 
     @Test
     void tellsThatTheMarginIsWithinTheUncertainty() {
-        PartLine guess = Builds.line("guess", Category.STRUCTURE, 500, Basis.GUESSED);
-        Build after = Builds.withTarget(7600, 0.0, Builds.with(REST, guess));
-        assertThat(impact(Builds.withTarget(7600, 0.0, Builds.with(REST)), after))
+        PartLine guess = Ledgers.line("guess", Category.STRUCTURE, 500, Basis.GUESSED);
+        Build after = Ledgers.withTarget(7600, 0.0, Ledgers.with(REST, guess));
+        assertThat(impact(Ledgers.withTarget(7600, 0.0, Ledgers.with(REST)), after))
                 .containsExactly(new ImpactPart(
                         "+600 g, predicted 7464 g: inside the target by 136 g, less than twice its uncertainty.",
                         Verdict.TIGHT));
@@ -61,7 +61,7 @@ class ReviewDeltaTest {
 
     @Test
     void tellsThatThereIsNoTargetToHold() {
-        assertThat(impact(Builds.with(REST), Builds.with(REST, MORE)))
+        assertThat(impact(Ledgers.with(REST), Ledgers.with(REST, MORE)))
                 .containsExactly(new ImpactPart("+48 g, predicted 6912 g: no target is set.", Verdict.UNKNOWN));
     }
 
@@ -88,12 +88,19 @@ class ReviewDeltaTest {
     }
 
     @Test
+    void callsNothingPutRightThatWasNotWrong() {
+        assertThat(impact(Ledgers.withBooking(42, aimingAt(9000, REST)), aimingAt(9000, REST)))
+                .containsExactly(new ImpactPart(
+                        "−42 g, predicted 6864 g: holds the target with 2136 g to spare.", Verdict.HOLDS));
+    }
+
+    @Test
     void doesNotSpellOutAHundredFindingsAlike() {
         List<PartLine> lines = new ArrayList<>(List.of(REST));
         for (int i = 0; i < 100; i++) {
             lines.add(unknown("u" + i));
         }
-        List<ImpactPart> impact = impact(aimingAt(9000, REST), Builds.withTarget(9000, null, Builds.with(lines)));
+        List<ImpactPart> impact = impact(aimingAt(9000, REST), Ledgers.withTarget(9000, null, Ledgers.with(lines)));
         assertThat(impact).hasSize(5);
         assertThat(impact.get(4)).isEqualTo(new ImpactPart("And 97 more findings.", Verdict.UNKNOWN));
     }
@@ -112,7 +119,7 @@ class ReviewDeltaTest {
 
     @Test
     void givesNoChangeOfAFigureThatWasNotKnown() {
-        ReviewDelta delta = between(Builds.with(REST), aimingAt(9000, REST));
+        ReviewDelta delta = between(Ledgers.with(REST), aimingAt(9000, REST));
         assertThat(delta.figures())
                 .extracting(FigureChange::name, FigureChange::before, FigureChange::after, FigureChange::change)
                 .contains(tuple("mass.targetG", null, 9000.0, null));
@@ -120,7 +127,7 @@ class ReviewDeltaTest {
 
     @Test
     void listsFindingsThatAppearedDisappearedOrChanged() {
-        Build before = Builds.withBooking(42, aimingAt(9000, REST, unknown("old")));
+        Build before = Ledgers.withBooking(42, aimingAt(9000, REST, unknown("old")));
         Build after = aimingAt(6800, REST, unknown("new"));
         assertThat(between(before, after).findings())
                 .extracting(
@@ -138,7 +145,7 @@ class ReviewDeltaTest {
     void followsALineThatIsRenamed() {
         PartLine renamed =
                 PartLine.named("tray", "fuselage", "Battery tray", Category.STRUCTURE, 1, LineMass.notKnown());
-        assertThat(between(Builds.with(REST, unknown("tray")), Builds.with(REST, renamed))
+        assertThat(between(Ledgers.with(REST, unknown("tray")), Ledgers.with(REST, renamed))
                         .findings())
                 .isEmpty();
     }
@@ -151,11 +158,11 @@ class ReviewDeltaTest {
     }
 
     private static PartLine unknown(String id) {
-        return Builds.line(id, Category.STRUCTURE, 1, LineMass.notKnown());
+        return Ledgers.line(id, Category.STRUCTURE, 1, LineMass.notKnown());
     }
 
     private static Build aimingAt(double targetG, PartLine... lines) {
-        return Builds.withTarget(targetG, null, Builds.with(lines));
+        return Ledgers.withTarget(targetG, null, Ledgers.with(lines));
     }
 
     private static ReviewDelta between(Build before, Build after) {

@@ -24,12 +24,12 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Small builds to calculate with. Two assemblies, wing and fuselage; everything is aboard unless a load case says otherwise. */
-public final class Builds {
+/** Small ledgers to calculate with. Two assemblies, wing and fuselage; everything is aboard unless a load case says otherwise. */
+public final class Ledgers {
 
     public static final MassBudget NO_TARGET = new MassBudget(null, null, null, null);
 
-    private Builds() {}
+    private Ledgers() {}
 
     /** At stage DESIGN, where no line is missed yet, without a target. */
     public static Build with(PartLine... lines) {
