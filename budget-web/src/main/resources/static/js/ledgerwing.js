@@ -20,9 +20,21 @@ function showNoAnswer(shown) {
 document.addEventListener('DOMContentLoaded', () => leadToProblem(document));
 document.addEventListener('htmx:afterSettle', event => leadToProblem(event.target));
 
+// else to what the last edit did, else into the form that was opened.
 function leadToProblem(part) {
-  const field = part.querySelector('[aria-invalid="true"]');
-  if (field) {
-    field.focus();
+  const place = part.querySelector('[aria-invalid="true"]') || part.querySelector('.impact')
+    || part.querySelector('.notice.problem') || part.querySelector('#part-form input[type="text"]');
+  if (place) {
+    place.focus();
   }
 }
+
+// Fold an assembly's parts away and back.
+document.addEventListener('click', event => {
+  const fold = event.target.closest('[data-fold]');
+  if (fold) {
+    const open = fold.getAttribute('aria-expanded') !== 'true';
+    fold.setAttribute('aria-expanded', open);
+    fold.closest('tbody').querySelectorAll('tr:not(.group)').forEach(row => { row.hidden = !open; });
+  }
+});

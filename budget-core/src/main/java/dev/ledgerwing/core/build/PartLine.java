@@ -63,6 +63,11 @@ public record PartLine(
         return mass.unitMass() != null;
     }
 
+    /** Quantity times unit mass; null = not known. */
+    public @Nullable Mass totalMassOrNull() {
+        return isMassKnown() ? totalMass() : null;
+    }
+
     /** Quantity times unit mass; 0 where the mass is not known, so ask {@link #isMassKnown} first. */
     public Mass totalMass() {
         Mass unit = mass.unitMass();

@@ -7,6 +7,9 @@ import java.util.List;
 /** What became of a deed. */
 public sealed interface Outcome {
 
+    /** The newest revision now. */
+    Snapshot head();
+
     /**
      * It is revision {@code head.revision().number()} now.
      *

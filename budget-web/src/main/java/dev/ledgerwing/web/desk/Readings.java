@@ -54,10 +54,7 @@ public class Readings {
 
     /** The newest revisions of all airframes, newest first. */
     public List<FleetRevision> lately(int most) {
-        return revisions.newest(Limit.of(most)).stream()
-                .map(found ->
-                        new FleetRevision((String) found[1], (String) found[2], Revision.of((RevisionRow) found[0])))
-                .toList();
+        return revisions.newest(Limit.of(most)).stream().map(FleetRevision::of).toList();
     }
 
     /** What a revision changed. */

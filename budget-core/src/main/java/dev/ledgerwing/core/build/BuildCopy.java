@@ -1,0 +1,50 @@
+package dev.ledgerwing.core.build;
+
+import java.util.List;
+
+/**
+ * A new airframe made after another one. Its pieces are others: none is fitted yet, serial numbers stay with the old one, a
+ * weighing of a sister piece counts as calculated, and nothing is booked.
+ */
+public final class BuildCopy {
+
+    private BuildCopy() {}
+
+    public static Build of(Build pattern, Airframe airframe, MassBudget budget) {
+        return new Build(
+                airframe,
+                budget,
+                pattern.judgedBy(),
+                pattern.assemblies(),
+                pattern.lines().stream().map(BuildCopy::another).toList(),
+                pattern.loadCases(),
+                pattern.phases(),
+                pattern.power(),
+                pattern.radio(),
+                null);
+    }
+
+    private static PartLine another(PartLine line) {
+        Supply supply = line.supply();
+        return new PartLine(
+                line.id(),
+                line.assembly(),
+                line.name(),
+                line.category(),
+                line.quantity(),
+                another(line.mass()),
+                line.place(),
+                FitState.PLANNED,
+                new Supply(supply.partCode(), List.of(), supply.supplier(), supply.costEach()),
+                line.note(),
+                line.serves(),
+                line.electrical(),
+                line.needs());
+    }
+
+    private static LineMass another(LineMass mass) {
+        return mass.basis() == Basis.WEIGHED
+                ? new LineMass(mass.unitMass(), Basis.CALCULATED, null, null, mass.growthPercent())
+                : mass;
+    }
+}

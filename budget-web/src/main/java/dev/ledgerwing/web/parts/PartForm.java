@@ -1,0 +1,160 @@
+package dev.ledgerwing.web.parts;
+
+import dev.ledgerwing.core.build.Basis;
+import dev.ledgerwing.core.build.Category;
+import dev.ledgerwing.core.build.FitState;
+import dev.ledgerwing.core.build.Nature;
+import dev.ledgerwing.core.build.PartLine;
+import dev.ledgerwing.core.build.Station;
+import dev.ledgerwing.core.build.WeighedAs;
+import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.core.quantity.Length;
+import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.web.support.PlainText;
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was typed for a part. Figures stay the text that was typed until {@link PartEntry} reads them.
+ *
+ * @param seen the revision the form was made from
+ * @param assembly code of an assembly; empty with a {@code newAssembly} to be made
+ * @param nature whether a change of mass corrects the ledger or changes what is aboard
+ */
+record PartForm(
+        @NotNull(message = "The page was incomplete. Please load it again.") @Nullable
+        Integer seen,
+
+        @NotBlank(message = "Please name the part.")
+        @Size(max = 200, message = "A name has at most {max} characters.")
+        @PlainText
+        String name,
+
+        String assembly,
+
+        @Size(max = 200, message = "A name has at most {max} characters.") @PlainText
+        String newAssembly,
+
+        @NotNull(message = "Please choose a category.") @Nullable
+        Category category,
+
+        String quantity,
+        String mass,
+
+        @NotNull(message = "Please choose where the mass comes from.") @Nullable
+        Basis basis,
+
+        @Nullable WeighedAs weighedAs,
+        String uncertainty,
+        String growth,
+        String x,
+        String y,
+        String z,
+
+        @NotNull(message = "Please choose a state.") @Nullable
+        FitState state,
+
+        @Size(max = 80, message = "A part code has at most {max} characters.") @PlainText
+        String partCode,
+
+        @Size(max = 200, message = "At most {max} characters.") @PlainText
+        String supplier,
+
+        String costEach,
+
+        @Size(max = 2000, message = "A note has at most {max} characters.")
+        String note,
+
+        @Nullable Nature nature,
+
+        @Size(max = 500, message = "A reason has at most {max} characters.") @PlainText
+        String reason) {
+
+    PartForm {
+        name = text(name).strip();
+        assembly = text(assembly);
+        newAssembly = text(newAssembly).strip();
+        quantity = text(quantity);
+        mass = text(mass);
+        uncertainty = text(uncertainty);
+        growth = text(growth);
+        x = text(x);
+        y = text(y);
+        z = text(z);
+        partCode = text(partCode).strip();
+        supplier = text(supplier).strip();
+        costEach = text(costEach);
+        note = text(note).replace("\r\n", "\n");
+        reason = text(reason).strip();
+    }
+
+    private static String text(@Nullable String typed) {
+        return typed == null ? "" : typed;
+    }
+
+    /** An empty form for a new part of an assembly. */
+    static PartForm empty(int seen, String assembly) {
+        return new PartForm(
+                seen,
+                "",
+                assembly,
+                "",
+                null,
+                "1",
+                "",
+                Basis.GUESSED,
+                null,
+                "",
+                "",
+                "",
+                "",
+                "",
+                FitState.PLANNED,
+                "",
+                "",
+                "",
+                "",
+                Nature.FITTED,
+                "");
+    }
+
+    /** The form as it shows a part. */
+    static PartForm of(int seen, PartLine line, Figures figures) {
+        Station station = line.place().station();
+        Function<Function<Station, Length>, String> coordinate =
+                axis -> station == null ? "" : figures.lengthNumber(axis.apply(station));
+        return new PartForm(
+                seen,
+                line.name(),
+                line.assembly(),
+                "",
+                line.category(),
+                Integer.toString(line.quantity()),
+                shown(line.mass().unitMass(), figures),
+                line.mass().basis(),
+                line.mass().weighedAs(),
+                shown(line.mass().uncertainty(), figures),
+                shown(line.mass().growthPercent()),
+                coordinate.apply(Station::x),
+                coordinate.apply(Station::y),
+                coordinate.apply(Station::z),
+                line.state(),
+                text(line.supply().partCode()),
+                text(line.supply().supplier()),
+                shown(line.supply().costEach()),
+                text(line.note()),
+                Nature.FITTED,
+                "");
+    }
+
+    private static String shown(@Nullable Mass mass, Figures figures) {
+        return mass == null ? "" : figures.smallMass(mass);
+    }
+
+    private static String shown(@Nullable Double value) {
+        return value == null ? "" : Figures.number(value, 2);
+    }
+}
