@@ -43,6 +43,8 @@ class ErrorPageController implements ErrorController {
         // Asked for by its address, without a failure behind it, the page does not exist.
         int code = status == null ? HttpServletResponse.SC_NOT_FOUND : status;
         response.setStatus(code);
+        // An address that the firewall turned away has not passed the filter that writes this one.
+        response.setHeader("Content-Security-Policy", SecurityConfiguration.CONTENT_SECURITY_POLICY);
         // No page to come back to.
         model.addAttribute("here", "");
         Failure failure = Failure.of(code);

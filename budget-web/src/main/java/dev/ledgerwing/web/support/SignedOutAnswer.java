@@ -7,6 +7,7 @@ import java.io.IOException;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.access.AccessDeniedHandler;
 import org.springframework.security.web.access.AccessDeniedHandlerImpl;
@@ -32,11 +33,15 @@ class SignedOutAnswer implements AuthenticationEntryPoint, AccessDeniedHandler {
     @Override
     public void handle(HttpServletRequest request, HttpServletResponse response, AccessDeniedException reason)
             throws IOException, ServletException {
-        if (reason instanceof CsrfException && request.getUserPrincipal() == null) {
+        if (reason instanceof CsrfException && nobodyIsSignedIn()) {
             lead(request, response, SIGN_IN + "?ended");
         } else {
             forbidden.handle(request, response, reason);
         }
+    }
+
+    private static boolean nobodyIsSignedIn() {
+        return SecurityContextHolder.getContext().getAuthentication() == null;
     }
 
     private static void lead(HttpServletRequest request, HttpServletResponse response, String path) throws IOException {
