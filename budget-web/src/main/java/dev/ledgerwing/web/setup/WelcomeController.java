@@ -62,6 +62,7 @@ class WelcomeController {
 
     private static String signIn(NewMember newcomer, HttpServletRequest request) throws ServletException {
         // The session of before signing in may be known to somebody else.
+        request.getSession();
         request.changeSessionId();
         request.login(newcomer.name(), newcomer.passphrase());
         return "redirect:/";

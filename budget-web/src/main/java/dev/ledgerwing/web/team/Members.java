@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.support.TransactionOperations;
 
 /** The members of the team. */
@@ -61,8 +60,7 @@ public class Members {
     }
 
     /** Sets the units in which a member reads masses and lengths. */
-    @Transactional
     public void chooseUnits(long id, UnitSystem units) {
-        rows.findById(id).ifPresent(row -> row.read(units));
+        transaction.executeWithoutResult(status -> rows.findById(id).ifPresent(row -> row.read(units)));
     }
 }

@@ -1,0 +1,62 @@
+package dev.ledgerwing.web.support;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import org.jsoup.Connection;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.FormElement;
+
+/** Walks through the pages as a browser without script does: keeps cookies, follows redirects, fills in forms. */
+public final class Browser {
+
+    /** A page as it arrived, with the path it was at last found at. */
+    public record Page(int status, String path, Document document) {
+
+        public String heading() {
+            return document.expectFirst("h1").text();
+        }
+
+        public String text() {
+            return document.body().text();
+        }
+    }
+
+    private final String origin;
+    private final Connection session = Jsoup.newSession().ignoreHttpErrors(true);
+
+    public Browser(int port) {
+        origin = "http://localhost:" + port;
+    }
+
+    public Page open(String path) {
+        return load(session.newRequest(origin + path));
+    }
+
+    /** Types into the page's form with this action, by the names of the fields, and sends it. */
+    public Page send(Page page, String action, Map<String, String> typed) {
+        FormElement form = (FormElement) page.document().expectFirst("form[action=" + action + "]");
+        typed.forEach((name, value) -> form.expectFirst("[name=" + name + "]").val(value));
+        return load(form.submit());
+    }
+
+    /** The session's cookie, as the browser holds it now. */
+    public String sessionCookie() {
+        return session.cookieStore().getCookies().stream()
+                .filter(cookie -> cookie.getName().equals("JSESSIONID"))
+                .map(cookie -> cookie.getValue())
+                .findFirst()
+                .orElse("");
+    }
+
+    private Page load(Connection request) {
+        try {
+            Connection.Response answer = request.ignoreHttpErrors(true).execute();
+            String path = answer.url().toString().substring(origin.length());
+            return new Page(answer.statusCode(), path, answer.parse());
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}
