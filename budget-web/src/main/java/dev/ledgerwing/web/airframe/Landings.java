@@ -10,7 +10,9 @@ import dev.ledgerwing.web.desk.Revision;
 import dev.ledgerwing.web.desk.Seen;
 import dev.ledgerwing.web.desk.Snapshot;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.stereotype.Component;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** Says what became of a deed, for the strip above a page or for the top of a form. */
 @Component
@@ -20,6 +22,23 @@ public class Landings {
 
     Landings(Readings readings) {
         this.readings = readings;
+    }
+
+    /** The strip for a deed that was done or had nothing to do; empty where it did not land. */
+    public Optional<ImpactStrip> strip(Outcome outcome, Seen seen, Figures figures) {
+        if (outcome instanceof Outcome.Landed landed) {
+            return Optional.of(strip(landed, seen, figures));
+        }
+        return outcome instanceof Outcome.NothingChanged
+                ? Optional.of(nothingChanged(seen.airframe()))
+                : Optional.empty();
+    }
+
+    /** Hands the strip to the page that a redirect leads to; false where the deed did not land. */
+    public boolean tell(Outcome outcome, Seen seen, Figures figures, RedirectAttributes after) {
+        Optional<ImpactStrip> strip = strip(outcome, seen, figures);
+        strip.ifPresent(done -> after.addFlashAttribute("strip", done));
+        return strip.isPresent();
     }
 
     /** The strip for a change that landed, against the revision it landed on. */
@@ -42,7 +61,7 @@ public class Landings {
     }
 
     /** The strip for a change that changed nothing. */
-    public static ImpactStrip nothingChanged(String code) {
+    private static ImpactStrip nothingChanged(String code) {
         return new ImpactStrip(
                 code, "Nothing changed", List.of(), null, "Nothing was different, so nothing was written.");
     }

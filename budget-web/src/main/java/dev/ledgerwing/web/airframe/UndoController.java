@@ -1,6 +1,5 @@
 package dev.ledgerwing.web.airframe;
 
-import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.web.desk.Desk;
 import dev.ledgerwing.web.desk.Outcome;
 import dev.ledgerwing.web.desk.Seen;
@@ -31,14 +30,9 @@ class UndoController {
             @RequestParam(defaultValue = "PARTS") AirframePage back,
             Member member,
             RedirectAttributes after) {
-        Figures figures = member.figures();
         Seen undone = new Seen(code, number);
         Outcome outcome = desk.undo(undone, new Signature(member.name(), ""));
-        if (outcome instanceof Outcome.Landed landed) {
-            after.addFlashAttribute("strip", landings.strip(landed, new Seen(code, landed.landedOn()), figures));
-        } else if (outcome instanceof Outcome.NothingChanged) {
-            after.addFlashAttribute("strip", Landings.nothingChanged(code));
-        } else {
+        if (!landings.tell(outcome, undone, member.figures(), after)) {
             after.addFlashAttribute("problems", Landings.sentences(outcome));
         }
         return "redirect:" + back.address(code);

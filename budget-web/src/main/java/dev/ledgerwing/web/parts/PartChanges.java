@@ -79,23 +79,15 @@ class PartChanges {
         Deed deed = Deed.fitting(DeedTitle.removed(line), build -> PartDeeds.removed(build, line.id()));
         Outcome outcome = desk.change(seenOf(seen), deed, new Signature(member.name(), ""));
         sentences.addAll(Landings.sentences(outcome));
-        return strip(outcome, seen, member);
+        return landings.strip(outcome, seenOf(seen), member.figures());
     }
 
     private Result toDesk(Snapshot seen, Deed deed, PartForm form, BindingResult problems, Member member) {
         Outcome outcome = desk.change(seenOf(seen), deed, new Signature(member.name(), form.reason()));
         Landings.sentences(outcome).forEach(sentence -> problems.reject("desk", sentence));
         Snapshot stand = outcome.head();
-        return new Result(strip(outcome, seen, member).orElse(null), stand);
-    }
-
-    private Optional<ImpactStrip> strip(Outcome outcome, Snapshot seen, Member member) {
-        if (outcome instanceof Outcome.Landed landed) {
-            return Optional.of(landings.strip(landed, seenOf(seen), member.figures()));
-        }
-        return outcome instanceof Outcome.NothingChanged
-                ? Optional.of(Landings.nothingChanged(seenOf(seen).airframe()))
-                : Optional.empty();
+        return new Result(
+                landings.strip(outcome, seenOf(seen), member.figures()).orElse(null), stand);
     }
 
     private static Seen seenOf(Snapshot snapshot) {
