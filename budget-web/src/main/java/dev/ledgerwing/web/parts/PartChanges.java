@@ -26,6 +26,8 @@ import org.springframework.validation.BindingResult;
 @Component
 class PartChanges {
 
+    private static final Assembly NONE = new Assembly("none", "none", Assembly.MovesWith.FUSELAGE);
+
     private final Desk desk;
     private final ElementIds ids;
     private final Landings landings;
@@ -45,7 +47,7 @@ class PartChanges {
     record Result(@Nullable ImpactStrip strip, Snapshot stand) {}
 
     Result add(Snapshot seen, PartForm form, BindingResult problems, Member member) {
-        Assembly assembly = assembly(seen.build(), form);
+        Assembly assembly = assembly(seen.build(), form, problems);
         Optional<PartLine> line = new PartEntry(form, null, member.figures(), problems)
                 .line(ids.freshLine(seen.build()), assembly.code(), seen.build());
         if (line.isEmpty()) {
@@ -58,7 +60,7 @@ class PartChanges {
     }
 
     Result edit(Snapshot seen, PartLine before, PartForm form, BindingResult problems, Member member) {
-        Assembly assembly = assembly(seen.build(), form);
+        Assembly assembly = assembly(seen.build(), form, problems);
         Optional<PartLine> line = new PartEntry(form, before, member.figures(), problems)
                 .line(before.id(), assembly.code(), seen.build());
         if (line.isEmpty()) {
@@ -94,11 +96,10 @@ class PartChanges {
         return new Seen(snapshot.build().airframe().code(), snapshot.revision().number());
     }
 
-    /** The assembly chosen, or the new one named. */
-    private static Assembly assembly(Build build, PartForm form) {
-        if (form.newAssembly().isEmpty()) {
-            return build.assembly(form.assembly())
-                    .orElseGet(() -> new Assembly("none", "none", Assembly.MovesWith.FUSELAGE));
+    /** The assembly chosen, or the new one named; where neither can be, one that {@link PartEntry} finds fault with. */
+    private static Assembly assembly(Build build, PartForm form, BindingResult problems) {
+        if (form.newAssembly().isEmpty() || problems.hasFieldErrors("newAssembly")) {
+            return build.assembly(form.assembly()).orElse(NONE);
         }
         return AssemblyNames.named(build, form.newAssembly());
     }

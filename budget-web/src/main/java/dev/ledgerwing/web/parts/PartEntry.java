@@ -49,10 +49,15 @@ final class PartEntry {
     /** The part as typed, or nothing once a field is wrong. */
     Optional<PartLine> line(String id, String assembly, Build build) {
         checkAssembly(build);
+        checkNote();
         int quantity = quantity();
         LineMass mass = mass();
         LinePlace place = place();
-        Supply supply = supply();
+        Double costEach = number(
+                "costEach",
+                form.costEach(),
+                1e9,
+                before == null ? null : before.supply().costEach());
         if (problems.hasErrors() || form.category() == null || form.state() == null) {
             return Optional.empty();
         }
@@ -65,11 +70,17 @@ final class PartEntry {
                 mass,
                 place,
                 form.state(),
-                supply,
-                form.note().isBlank() ? null : form.note(),
+                supply(costEach),
+                orNull(form.note()),
                 before == null ? List.of() : before.serves(),
                 before == null ? List.of() : before.electrical(),
                 before == null ? PortNeeds.NONE : before.needs()));
+    }
+
+    private void checkNote() {
+        if (form.note().chars().anyMatch(each -> Character.isISOControl(each) && each != '\n' && each != '\t')) {
+            problems.rejectValue("note", "unseen", "Please leave out control characters.");
+        }
     }
 
     private void checkAssembly(Build build) {
@@ -168,13 +179,13 @@ final class PartEntry {
         return length == null ? Length.ZERO : length;
     }
 
-    private Supply supply() {
-        Supply old = before == null ? Supply.NONE : before.supply();
-        return new Supply(
-                form.partCode().isEmpty() ? null : form.partCode(),
-                old.serials(),
-                form.supplier().isEmpty() ? null : form.supplier(),
-                number("costEach", form.costEach(), 1e9, old.costEach()));
+    private Supply supply(@Nullable Double costEach) {
+        List<String> serials = before == null ? List.of() : before.supply().serials();
+        return new Supply(orNull(form.partCode()), serials, orNull(form.supplier()), costEach);
+    }
+
+    private static @Nullable String orNull(String typed) {
+        return typed.isBlank() ? null : typed;
     }
 
     private @Nullable Double number(String field, String typed, double most, @Nullable Double stored) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jsoup.Connection;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.jsoup.nodes.FormElement;
 
 /** Walks through the pages as a browser without script does: keeps cookies, follows redirects, fills in forms. */
@@ -37,8 +38,34 @@ public final class Browser {
     /** Types into the page's form with this action, by the names of the fields, and sends it. */
     public Page send(Page page, String action, Map<String, String> typed) {
         FormElement form = (FormElement) page.document().expectFirst("form[action=" + action + "]");
-        typed.forEach((name, value) -> form.expectFirst("[name=" + name + "]").val(value));
+        typed.forEach((name, value) -> fill(form, name, value));
         return load(form.submit());
+    }
+
+    private static void fill(FormElement form, String name, String value) {
+        Element field = form.expectFirst("[name=" + name + "]");
+        if (field.tagName().equals("select")) {
+            field.select("option[selected]").removeAttr("selected");
+            field.select("option").stream()
+                    .filter(option -> option.val().equals(value))
+                    .findFirst()
+                    .orElseThrow()
+                    .attr("selected", "selected");
+        } else if (field.attr("type").equals("radio")) {
+            form.select("[name=" + name + "]").removeAttr("checked");
+            form.expectFirst("[name=" + name + "][value=" + value + "]").attr("checked", "checked");
+        } else {
+            field.val(value);
+        }
+    }
+
+    /** Posts fields as a page's script or another button of its form would, with the page's token. */
+    public Page post(String path, Page from, Map<String, String> fields) {
+        String token = from.document().expectFirst("meta[name=csrf-token]").attr("content");
+        return load(session.newRequest(origin + path)
+                .method(Connection.Method.POST)
+                .header("X-CSRF-TOKEN", token)
+                .data(fields));
     }
 
     /** The session's cookie, as the browser holds it now. */
