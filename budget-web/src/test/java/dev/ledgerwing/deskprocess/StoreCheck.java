@@ -52,6 +52,21 @@ public final class StoreCheck implements AutoCloseable {
         return checked;
     }
 
+    /** What each revision of an airframe says was done. */
+    public Map<Integer, String> titles(String code) throws SQLException {
+        Map<Integer, String> titles = new TreeMap<>();
+        try (PreparedStatement query = connection.prepareStatement("select r.number, r.title from revision r"
+                + " join airframe a on a.id = r.airframe_id where a.code = ?")) {
+            query.setString(1, code);
+            try (ResultSet rows = query.executeQuery()) {
+                while (rows.next()) {
+                    titles.put(rows.getInt(1), rows.getString(2));
+                }
+            }
+        }
+        return titles;
+    }
+
     private Map<String, Long> airframes() throws SQLException {
         Map<String, Long> codes = new TreeMap<>();
         try (ResultSet rows = connection.createStatement().executeQuery("select code, id from airframe")) {

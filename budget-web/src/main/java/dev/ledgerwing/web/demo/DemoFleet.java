@@ -11,17 +11,14 @@ import dev.ledgerwing.web.desk.Seen;
 import dev.ledgerwing.web.desk.Signature;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.boot.ApplicationArguments;
-import org.springframework.boot.ApplicationRunner;
+import org.springframework.beans.factory.SmartInitializingSingleton;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
-import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
-/** Loads the demo fleet, revision by revision, into a server that has no airframes yet. */
+/** Loads the demo fleet, revision by revision, into a server that has no airframes yet, before it answers. */
 @Component
-@Order(10)
 @ConditionalOnProperty(name = "ledgerwing.demo", matchIfMissing = true)
-class DemoFleet implements ApplicationRunner {
+class DemoFleet implements SmartInitializingSingleton {
 
     private static final Logger LOG = LoggerFactory.getLogger(DemoFleet.class);
 
@@ -34,7 +31,7 @@ class DemoFleet implements ApplicationRunner {
     }
 
     @Override
-    public void run(ApplicationArguments arguments) {
+    public void afterSingletonsInstantiated() {
         if (readings.fleet().isEmpty()) {
             SeedFleet.airframes().forEach(this::load);
         }

@@ -2,20 +2,17 @@ package dev.ledgerwing.web.desk;
 
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.boot.ApplicationArguments;
-import org.springframework.boot.ApplicationRunner;
-import org.springframework.core.annotation.Order;
+import org.springframework.beans.factory.SmartInitializingSingleton;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Rebuilds the caches that an older version made, airframe by airframe, at start. Each airframe is one transaction, so a start
+ * Rebuilds the caches that an older version made, airframe by airframe, before the server answers. Each airframe is one transaction, so a start
  * that is cut short goes on with the rest next time. No document is ever rewritten.
  */
 @Component
-@Order(0)
-class CacheRebuild implements ApplicationRunner {
+class CacheRebuild implements SmartInitializingSingleton {
 
     private static final Logger LOG = LoggerFactory.getLogger(CacheRebuild.class);
 
@@ -33,7 +30,7 @@ class CacheRebuild implements ApplicationRunner {
     }
 
     @Override
-    public void run(ApplicationArguments arguments) {
+    public void afterSingletonsInstantiated() {
         for (String code : airframes.codesNotCachedBy(Ledger.CACHE_VERSION)) {
             writing.executeWithoutResult(status -> rebuild(code));
             LOG.info("Rebuilt the headlines and part rows of {}", code);

@@ -30,7 +30,6 @@ import org.hibernate.SessionFactory;
 import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.DefaultApplicationArguments;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.JdbcTemplate;
 
@@ -213,7 +212,7 @@ abstract class DeskContract {
                 "delete from line_row where line_id = 'L002' and airframe_id = "
                         + "(select id from airframe where code = ?)",
                 code);
-        cacheRebuild.run(new DefaultApplicationArguments());
+        cacheRebuild.afterSingletonsInstantiated();
 
         assertThat(lineRows()).isEqualTo(rows);
         assertThat(headline().basic()).isEqualTo(Mass.ofGrams(130));

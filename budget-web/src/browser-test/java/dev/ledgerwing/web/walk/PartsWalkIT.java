@@ -1,0 +1,119 @@
+package dev.ledgerwing.web.walk;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import dev.ledgerwing.web.LedgerwingApplication;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+/** First visit, a part, what it breaks, undo; on a desk and on a phone, by day and by night, with the keyboard alone. */
+@SpringBootTest(
+        classes = LedgerwingApplication.class,
+        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
+        properties = "spring.datasource.url=jdbc:h2:mem:walk;DB_CLOSE_DELAY=-1")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PartsWalkIT {
+
+    @LocalServerPort
+    int port;
+
+    private Chromium chromium;
+
+    @BeforeAll
+    void launch() {
+        chromium = new Chromium();
+    }
+
+    @AfterAll
+    void close() {
+        chromium.close();
+    }
+
+    @Test
+    void aBuilderAddsAPartSeesWhatItBreaksAndTakesItBack() {
+        Page page = chromium.page(port, 1280, ColorScheme.LIGHT);
+        signIn(page);
+        page.getByText("Godwit").first().click();
+
+        page.getByText("Add a part").click();
+        page.getByLabel("Part", exactly()).fill("Lead in the nose");
+        page.getByLabel("Mass each, g").fill("abc");
+        page.getByText("Add the part").click();
+        assertThat(page.locator(".error").first()).containsText("Please choose a category");
+        assertThat(page.getByLabel("Mass each, g")).hasValue("abc");
+
+        page.getByLabel("Mass each, g").fill("0.3 kg");
+        page.getByLabel("Category").selectOption("BALLAST");
+        page.getByText("Add the part").click();
+        assertThat(page.locator(".impact")).containsText("breaks the target by");
+        assertThat(page.locator(".impact")).isFocused();
+        assertThat(page.locator(".title-block .verdict")).containsText("breaks by");
+
+        page.getByText("Undo").click();
+        assertThat(page.locator(".impact")).containsText("taken back");
+        assertThat(page.locator(".title-block .verdict")).hasText("tight");
+        assertThat(chromium.complaints()).isEmpty();
+    }
+
+    private static Page.GetByLabelOptions exactly() {
+        return new Page.GetByLabelOptions().setExact(true);
+    }
+
+    @Test
+    void theKeyboardAloneIsEnough() {
+        Page page = chromium.page(port, 1280, ColorScheme.LIGHT);
+        signIn(page);
+        page.navigate("/airframes/dunlin/parts");
+        page.locator("a.part").first().focus();
+        page.keyboard().press("Enter");
+        assertThat(page.getByLabel("Part", exactly())).isFocused();
+        page.keyboard().press("Tab");
+        page.keyboard().press("Tab");
+        page.keyboard().type("61");
+        page.keyboard().press("Enter");
+        assertThat(page.locator(".impact")).isFocused();
+        page.locator("button.fold").first().focus();
+        page.keyboard().press("Enter");
+        assertThat(page.locator("a.part").first()).isHidden();
+    }
+
+    @Test
+    void noPageHoldsABarrierOrRunsOffAPhone() {
+        for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
+            for (int width : new int[] {1280, 390}) {
+                Page page = chromium.page(port, width, scheme);
+                signIn(page);
+                for (String path : Pages.OPEN) {
+                    page.navigate(path);
+                    assertThat(Chromium.barriers(page)).as("%s %s %s", path, width, scheme).isEmpty();
+                    assertThat((Integer) page.evaluate("document.documentElement.scrollWidth"))
+                            .as("%s at %s px", path, width)
+                            .isLessThanOrEqualTo(width);
+                }
+            }
+        }
+        assertThat(chromium.complaints()).isEmpty();
+    }
+
+    private static void signIn(Page page) {
+        page.navigate("/");
+        if (page.url().endsWith("/welcome")) {
+            page.getByLabel("Your name").fill("Mara");
+            page.locator("#passphrase").fill("a quiet bog at dawn");
+            page.locator("#again").fill("a quiet bog at dawn");
+            page.getByText("Create the account").click();
+        } else {
+            page.getByLabel("Name").fill("Mara");
+            page.locator("#passphrase").fill("a quiet bog at dawn");
+            page.keyboard().press("Enter");
+        }
+        assertThat(page.locator("h1")).hasText("Fleet");
+    }
+}
