@@ -18,7 +18,7 @@ class FirstVisitFilter extends OncePerRequestFilter {
 
     private final Members members;
     private final RequestMatcher neededThere = new OrRequestMatcher(
-            path(WELCOME), path("/css/**"), path("/js/**"), path("/webjars/**"), path("/favicon.svg"));
+            path(WELCOME), path("/css/**"), path("/js/**"), path("/webjars/**"), path("/icons/**"));
 
     FirstVisitFilter(Members members) {
         this.members = members;

@@ -1,9 +1,12 @@
 package dev.ledgerwing.web.support;
 
 import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
+import org.springframework.http.MediaType;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.web.SecurityFilterChain;
@@ -20,7 +23,7 @@ class SecurityConfiguration {
             + " frame-ancestors 'none'";
 
     private static final String[] OPEN_TO_ALL = {
-        "/welcome", "/sign-in", "/error", "/favicon.svg", "/css/**", "/js/**", "/webjars/**"
+        "/welcome", "/sign-in", "/error", "/css/**", "/icons/**", "/js/**", "/webjars/**"
     };
 
     @Bean
@@ -58,8 +61,16 @@ class SecurityConfiguration {
     private static HttpSessionRequestCache pagesOnly() {
         var cache = new HttpSessionRequestCache();
         cache.setMatchingRequestParameterName(null);
-        cache.setRequestMatcher(
-                request -> HttpMethod.GET.matches(request.getMethod()) && request.getHeader("HX-Request") == null);
+        cache.setRequestMatcher(SecurityConfiguration::asksForPage);
         return cache;
+    }
+
+    /** Browsers also ask for icons and the like by themselves; only for a page they name HTML among what they accept. */
+    private static boolean asksForPage(HttpServletRequest request) {
+        String accept = request.getHeader(HttpHeaders.ACCEPT);
+        return HttpMethod.GET.matches(request.getMethod())
+                && request.getHeader("HX-Request") == null
+                && accept != null
+                && accept.contains(MediaType.TEXT_HTML_VALUE);
     }
 }

@@ -25,7 +25,7 @@ public final class Browser {
     }
 
     private final String origin;
-    private final Connection session = Jsoup.newSession().ignoreHttpErrors(true);
+    private final Connection session = Jsoup.newSession().header("Accept", "text/html,application/xhtml+xml");
 
     public Browser(int port) {
         origin = "http://localhost:" + port;
@@ -33,6 +33,15 @@ public final class Browser {
 
     public Page open(String path) {
         return load(session.newRequest(origin + path));
+    }
+
+    /** Asks for a picture, as a browser does by itself; returns the status without following a redirect. */
+    public int picture(String path) {
+        Connection request = session.newRequest(origin + path)
+                .header("Accept", "image/*")
+                .ignoreContentType(true)
+                .followRedirects(false);
+        return answer(request).statusCode();
     }
 
     /** Types into the page's form with this action, by the names of the fields, and sends it. */
@@ -78,10 +87,17 @@ public final class Browser {
     }
 
     private Page load(Connection request) {
+        Connection.Response answer = answer(request);
         try {
-            Connection.Response answer = request.ignoreHttpErrors(true).execute();
-            String path = answer.url().toString().substring(origin.length());
-            return new Page(answer.statusCode(), path, answer.parse());
+            return new Page(answer.statusCode(), answer.url().toString().substring(origin.length()), answer.parse());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static Connection.Response answer(Connection request) {
+        try {
+            return request.ignoreHttpErrors(true).execute();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

@@ -6,7 +6,10 @@ import dev.ledgerwing.web.support.Browser;
 import dev.ledgerwing.web.support.Browser.Page;
 import dev.ledgerwing.web.support.PageTest;
 import dev.ledgerwing.web.support.SampleController;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -38,6 +41,23 @@ class SignInTest {
         Page there = signIn(asked, "mARA", TestMember.PASSPHRASE);
         assertThat(there.path()).isEqualTo("/sample?part=L014");
         assertThat(there.document().expectFirst(".person").text()).isEqualTo("Mara");
+    }
+
+    @Test
+    void needsNothingThatOnlyMembersMaySee() {
+        Document page = browser.open("/sign-in").document();
+        List<String> files = new ArrayList<>(page.select("link[href]").eachAttr("href"));
+        files.addAll(page.select("script[src]").eachAttr("src"));
+        assertThat(files)
+                .hasSizeGreaterThanOrEqualTo(5)
+                .allSatisfy(file -> assertThat(browser.picture(file)).isEqualTo(200));
+    }
+
+    @Test
+    void neverLeadsToWhatABrowserAsksForByItself() {
+        Page form = browser.open("/sign-in");
+        assertThat(browser.picture("/favicon.ico")).isEqualTo(302);
+        assertThat(signIn(form, TestMember.NAME, TestMember.PASSPHRASE).path()).isEqualTo("/");
     }
 
     @Test
