@@ -1,20 +1,21 @@
 package dev.ledgerwing.core.build;
 
-import java.util.Locale;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The parts of the record that are there once, without an identity of their own. */
 public enum SectionKind {
-    AIRFRAME(Airframe.class, Build::airframe),
-    BUDGET(MassBudget.class, Build::budget),
-    JUDGED_BY(JudgedBy.class, Build::judgedBy),
-    BOOKING(Booking.class, Build::booking);
+    AIRFRAME("airframe", Airframe.class, Build::airframe),
+    BUDGET("mass budget", MassBudget.class, Build::budget),
+    JUDGED_BY("rules it is judged by", JudgedBy.class, Build::judgedBy),
+    BOOKING("booking", Booking.class, Build::booking);
 
+    private final String word;
     private final Class<? extends Record> type;
     private final Function<Build, @Nullable Record> reader;
 
-    SectionKind(Class<? extends Record> type, Function<Build, @Nullable Record> reader) {
+    SectionKind(String word, Class<? extends Record> type, Function<Build, @Nullable Record> reader) {
+        this.word = word;
         this.type = type;
         this.reader = reader;
     }
@@ -29,6 +30,6 @@ public enum SectionKind {
 
     /** The word people use for it. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return word;
     }
 }

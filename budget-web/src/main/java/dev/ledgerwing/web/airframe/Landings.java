@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Conflict;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.review.ReviewDelta;
+import dev.ledgerwing.core.words.FieldWord;
 import dev.ledgerwing.web.desk.Outcome;
 import dev.ledgerwing.web.desk.Readings;
 import dev.ledgerwing.web.desk.Revision;
@@ -80,7 +81,9 @@ public class Landings {
     }
 
     private static String sentence(Conflict conflict, Revision head) {
-        String what = conflict.field().isEmpty() ? conflict.subject() : conflict.subject() + ", " + conflict.field();
+        String field =
+                FieldWord.of(conflict.field()).map(word -> ", " + word.word()).orElse("");
+        String what = conflict.subject() + field;
         return sentence(what + ": " + conflict.sentence()) + " " + head.author() + " made revision " + head.number()
                 + " in the meantime (" + head.title() + ").";
     }

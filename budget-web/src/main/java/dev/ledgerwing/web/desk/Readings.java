@@ -52,6 +52,16 @@ public class Readings {
                 .toList();
     }
 
+    /** At most so many revisions from this one back, newest first. */
+    public List<Revision> historyFrom(Seen newest, int most) {
+        long airframe = Objects.requireNonNull(airframe(newest.airframe()).id);
+        return revisions
+                .findByAirframeIdAndNumberLessThanEqualOrderByNumberDesc(airframe, newest.number(), Limit.of(most))
+                .stream()
+                .map(Revision::of)
+                .toList();
+    }
+
     /** The newest revisions of all airframes, newest first. */
     public List<FleetRevision> lately(int most) {
         return revisions.newest(Limit.of(most)).stream().map(FleetRevision::of).toList();
