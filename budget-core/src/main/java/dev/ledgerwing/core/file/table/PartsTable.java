@@ -35,6 +35,16 @@ public final class PartsTable {
         }
     }
 
+    /** What stands in each column, also where no headings say so; empty where the file cannot be read at all. */
+    public static List<ColumnSample> sample(byte[] bytes) {
+        try {
+            String text = TableText.decode(bytes).text();
+            return ColumnSample.of(text, Delimiters.of(text));
+        } catch (TableRefused refused) {
+            return List.of();
+        }
+    }
+
     /**
      * The parts of a build as a table: UTF-8 with a byte-order mark, commas, masses in grams, stations in millimetres. {@link
      * #read(byte[])} reads them back exactly, but for space around a text; assemblies of the same name become one. Nothing in it runs

@@ -107,6 +107,27 @@ class PartsTableColumnsTest {
     }
 
     @Test
+    void aSampleShowsWhatStandsInEachColumnBelowItsHeading() {
+        byte[] table =
+                Tables.bytes("Part;Qty;;Mass [g]", "Spar;2;;78,5", "", "Spar;2;x;3,2", "Rib;14;;3,2", "Fin;1;;7");
+
+        assertThat(PartsTable.sample(table))
+                .containsExactly(
+                        new ColumnSample(1, List.of("Spar", "Rib", "Fin")),
+                        new ColumnSample(2, List.of("2", "14", "1")),
+                        new ColumnSample(3, List.of("x")),
+                        new ColumnSample(4, List.of("78,5", "3,2", "7")));
+    }
+
+    @Test
+    void aSampleNeedsNoHeadingsButAFileThatCanBeRead() {
+        assertThat(PartsTable.sample(Tables.bytes("Spar;2", "Rib;14")))
+                .containsExactly(new ColumnSample(1, List.of("Spar", "Rib")), new ColumnSample(2, List.of("2", "14")));
+        assertThat(PartsTable.sample(new byte[] {'a', 0})).isEmpty();
+        assertThat(PartsTable.sample(new byte[0])).isEmpty();
+    }
+
+    @Test
     void supplyAndNoteAreTaken() {
         TablePart part = Tables.read(
                         "Part no.,Part,Mass [g],Supplier,Cost each,Remark",
