@@ -1,12 +1,11 @@
 package dev.ledgerwing.web.desk;
 
+import com.zaxxer.hikari.HikariDataSource;
 import jakarta.persistence.EntityManagerFactory;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import javax.sql.DataSource;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -15,8 +14,6 @@ import org.springframework.orm.jpa.JpaTransactionManager;
 /** What the embedded database needs so that a killed process loses and damages nothing. */
 @Configuration(proxyBeanMethods = false)
 class DeskConfiguration {
-
-    private static final Logger LOG = LoggerFactory.getLogger(DeskConfiguration.class);
 
     @Bean
     JpaTransactionManager transactionManager(EntityManagerFactory entityManagerFactory, DataSource dataSource)
@@ -29,15 +26,15 @@ class DeskConfiguration {
     /** Closes the embedded database in good order and gives back the space of old pages. */
     @Bean
     @ConditionalOnProperty(name = "ledgerwing.compact-on-stop", matchIfMissing = true)
-    AutoCloseable compactOnStop(DataSource dataSource) {
+    AutoCloseable compactOnStop(HikariDataSource dataSource) {
         return () -> {
             if (isEmbedded(dataSource)) {
-                try (Connection connection = dataSource.getConnection();
-                        Statement statement = connection.createStatement()) {
+                Connection last = dataSource.getConnection();
+                try (Statement statement = last.createStatement()) {
                     statement.execute("SHUTDOWN COMPACT");
-                } catch (SQLException alreadyClosed) {
-                    LOG.debug("the database was closed already", alreadyClosed);
                 }
+                // handing it back to the pool would speak to a database that is closed
+                dataSource.evictConnection(last);
             }
         };
     }
