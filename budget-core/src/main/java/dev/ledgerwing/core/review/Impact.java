@@ -61,11 +61,18 @@ final class Impact {
     private ImpactPart mass() {
         Mass predicted = after.mass().predicted();
         Mass change = predicted.minus(before.mass().predicted());
-        String moved = change.mg() == 0 ? "Mass unchanged" : units.signedMass(change);
+        String moved = change.mg() == 0 ? "Mass unchanged" : units.signedMass(change) + withGrowth();
         Verdict verdict = after.finding(TARGET).map(Finding::verdict).orElse(Verdict.UNKNOWN);
         String judged =
                 after.mass().margin().map(margin -> judged(verdict, margin)).orElse("no target is set");
         return new ImpactPart(moved + ", predicted " + units.mass(predicted) + ": " + judged + ".", verdict);
+    }
+
+    /** A part of 300 g that moves the predicted mass by 330 g wants a word of explanation. */
+    private String withGrowth() {
+        boolean bothMoved = !after.mass().growth().equals(before.mass().growth())
+                && !after.mass().basic().equals(before.mass().basic());
+        return bothMoved ? " with growth" : "";
     }
 
     private String judged(Verdict verdict, MassMargin margin) {

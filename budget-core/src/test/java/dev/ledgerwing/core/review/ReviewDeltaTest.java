@@ -48,7 +48,7 @@ class ReviewDeltaTest {
         Build after = Ledgers.withTarget(7600, 0.0, Ledgers.with(REST, guess));
         assertThat(impact(Ledgers.withTarget(7600, 0.0, Ledgers.with(REST)), after))
                 .containsExactly(new ImpactPart(
-                        "+600 g, predicted 7464 g: inside the target by 136 g, less than twice its uncertainty.",
+                        "+600 g with growth, predicted 7464 g: inside the target by 136 g, less than twice its uncertainty.",
                         Verdict.TIGHT));
     }
 
