@@ -10,7 +10,14 @@ final class Pages {
             "/airframes/new",
             "/airframes/curlew/parts",
             "/airframes/curlew/parts/new",
-            "/airframes/curlew/assemblies/wing");
+            "/airframes/curlew/assemblies/wing",
+            "/airframes/curlew/import",
+            "/airframes/curlew/mass",
+            "/airframes/curlew/history",
+            "/airframes/curlew/history/12",
+            "/airframes/curlew/history/compare?from=3&to=12",
+            "/airframes/curlew/sheets",
+            "/airframes/curlew/sheets/12/build.html");
 
     private Pages() {}
 }

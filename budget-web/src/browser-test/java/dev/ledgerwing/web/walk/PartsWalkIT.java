@@ -39,7 +39,7 @@ class PartsWalkIT {
     @Test
     void aBuilderAddsAPartSeesWhatItBreaksAndTakesItBack() {
         Page page = chromium.page(port, 1280, ColorScheme.LIGHT);
-        signIn(page);
+        SignIn.on(page);
         page.getByText("Godwit").first().click();
 
         page.getByText("Add a part").click();
@@ -69,7 +69,7 @@ class PartsWalkIT {
     @Test
     void theKeyboardAloneIsEnough() {
         Page page = chromium.page(port, 1280, ColorScheme.LIGHT);
-        signIn(page);
+        SignIn.on(page);
         page.navigate("/airframes/dunlin/parts");
         page.locator("a.part").first().focus();
         page.keyboard().press("Enter");
@@ -89,7 +89,7 @@ class PartsWalkIT {
         for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
             for (int width : new int[] {1280, 390}) {
                 Page page = chromium.page(port, width, scheme);
-                signIn(page);
+                SignIn.on(page);
                 for (String path : Pages.OPEN) {
                     page.navigate(path);
                     assertThat(Chromium.barriers(page)).as("%s %s %s", path, width, scheme).isEmpty();
@@ -100,20 +100,5 @@ class PartsWalkIT {
             }
         }
         assertThat(chromium.complaints()).isEmpty();
-    }
-
-    private static void signIn(Page page) {
-        page.navigate("/");
-        if (page.url().endsWith("/welcome")) {
-            page.getByLabel("Your name").fill("Mara");
-            page.locator("#passphrase").fill("a quiet bog at dawn");
-            page.locator("#again").fill("a quiet bog at dawn");
-            page.getByText("Create the account").click();
-        } else {
-            page.getByLabel("Name").fill("Mara");
-            page.locator("#passphrase").fill("a quiet bog at dawn");
-            page.keyboard().press("Enter");
-        }
-        assertThat(page.locator("h1")).hasText("Fleet");
     }
 }
