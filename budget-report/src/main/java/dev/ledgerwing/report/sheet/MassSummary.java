@@ -46,7 +46,8 @@ public final class MassSummary {
         return VerdictMark.saying(verdict, verdict.word() + (verdict == Verdict.BREAKS ? by : ""));
     }
 
-    List<Fact> facts() {
+    /** The summary, cell by cell. */
+    public List<Fact> facts() {
         return List.of(predicted(), target(), margin(), reserve(), ceiling(), forecastBand());
     }
 
@@ -69,7 +70,9 @@ public final class MassSummary {
 
     public Fact target() {
         Mass target = statement.build().budget().targetMass();
-        return new Fact("Target", target == null ? NOT_SET : units.mass(target), "all up, design load case");
+        return target == null
+                ? new Fact("Target", NOT_SET, "")
+                : new Fact("Target", units.mass(target), "all up, design load case");
     }
 
     /** What is left to the target, and what that is a per cent of. */

@@ -22,8 +22,8 @@ public record SheetHead(
     public static final String DRAFT = "draft";
 
     /** The head of a sheet printed from a build file alone. */
-    public static SheetHead draft(byte[] buildFile) {
-        return new SheetHead(DRAFT, null, null, Fingerprint.of(buildFile), null);
+    public static SheetHead draft(String fingerprint) {
+        return new SheetHead(DRAFT, null, null, fingerprint, null);
     }
 
     public SheetHead withDate(@Nullable LocalDate day) {

@@ -1,5 +1,6 @@
 package dev.ledgerwing.report.sheet;
 
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -19,15 +20,22 @@ public final class SheetRenderer {
      * @param paper address of the folder with the style sheets, ending in a slash: {@code /paper/}
      */
     public String html(BuildSheet sheet, String paper) {
-        return html(sheet, paper, false);
+        return html(sheet, Map.of("paper", paper, "pdf", false));
+    }
+
+    /** The same with a way back to the page at {@code home}. */
+    public String html(BuildSheet sheet, String paper, String home) {
+        return html(sheet, Map.of("paper", paper, "pdf", false, "home", home));
     }
 
     /** The sheet as a PDF file, A4; equal sheets give equal bytes. */
     public byte[] pdf(BuildSheet sheet) {
-        return pdf.of(html(sheet, PaperFiles.FOLDER, true));
+        return pdf.of(html(sheet, Map.of("paper", PaperFiles.FOLDER, "pdf", true)));
     }
 
-    private String html(BuildSheet sheet, String paper, boolean forPdf) {
-        return templates.fill("sheets/build", Map.of("sheet", sheet, "paper", paper, "pdf", forPdf));
+    private String html(BuildSheet sheet, Map<String, Object> place) {
+        Map<String, Object> values = new HashMap<>(place);
+        values.put("sheet", sheet);
+        return templates.fill("sheets/build", values);
     }
 }

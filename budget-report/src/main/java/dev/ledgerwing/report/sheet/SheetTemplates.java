@@ -1,5 +1,6 @@
 package dev.ledgerwing.report.sheet;
 
+import dev.ledgerwing.report.text.PrintableText;
 import java.util.Locale;
 import java.util.Map;
 import org.thymeleaf.context.Context;

@@ -143,7 +143,7 @@ class BuildSheetTest {
 
     @Test
     void saysWhatAFileAloneDoesNotTell() {
-        SheetTitle title = BuildSheet.of(BuildReview.of(Builds.skiff()), SheetHead.draft(new byte[] {1}))
+        SheetTitle title = BuildSheet.of(BuildReview.of(Builds.skiff()), SheetHead.draft("0123456789abcdef".repeat(4)))
                 .title();
 
         assertThat(title.revision()).isEqualTo("draft");

@@ -1,4 +1,4 @@
-package dev.ledgerwing.report.sheet;
+package dev.ledgerwing.report.text;
 
 /** Text that can stand in a page, on paper and on a terminal, whatever somebody put into a name. */
 public final class PrintableText {
