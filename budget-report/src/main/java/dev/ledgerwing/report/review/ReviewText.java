@@ -1,0 +1,67 @@
+package dev.ledgerwing.report.review;
+
+import dev.ledgerwing.core.build.Airframe;
+import dev.ledgerwing.core.review.BuildReview;
+import dev.ledgerwing.core.verdict.Budget;
+import dev.ledgerwing.core.verdict.Finding;
+import dev.ledgerwing.core.verdict.Verdict;
+import dev.ledgerwing.report.sheet.Fact;
+import dev.ledgerwing.report.sheet.MassSummary;
+import dev.ledgerwing.report.text.PlainPage;
+
+/** A review for people at a terminal. */
+public final class ReviewText {
+
+    private static final int LABEL = 22;
+    private static final int VALUE = 20;
+
+    private final BuildReview review;
+    private final PlainPage page = new PlainPage();
+
+    private ReviewText(BuildReview review) {
+        this.review = review;
+    }
+
+    public static String of(BuildReview review) {
+        return new ReviewText(review).text();
+    }
+
+    private String text() {
+        Airframe airframe = review.build().airframe();
+        page.line(airframe.name() + ", stage " + airframe.stage().title()).blank();
+        mass();
+        page.blank().line("Findings");
+        review.findings().forEach(this::finding);
+        page.blank().line(conclusion());
+        return page.toString();
+    }
+
+    private void mass() {
+        MassSummary summary = new MassSummary(review);
+        Verdict verdict = review.verdict(Budget.MASS);
+        page.hanging(
+                PlainPage.padded(Budget.MASS.title(), LABEL),
+                VerdictText.shape(verdict) + " " + summary.verdict().words());
+        summary.facts().forEach(this::fact);
+    }
+
+    private void fact(Fact fact) {
+        page.hanging(
+                PlainPage.padded("  " + fact.label(), LABEL) + PlainPage.padded(fact.value(), VALUE) + "  ",
+                fact.note());
+    }
+
+    private void finding(Finding finding) {
+        page.hanging("  " + VerdictText.column(finding.verdict()), finding.sentence());
+        finding.remedies().forEach(remedy -> page.hanging(" ".repeat(VerdictText.WIDTH + 2) + "– ", remedy.sentence()));
+    }
+
+    private String conclusion() {
+        return switch (review.verdict()) {
+            case BREAKS -> "Something breaks.";
+            case UNKNOWN -> "Nothing is known to break, but not everything is known.";
+            case TIGHT -> "Nothing breaks; something is tight.";
+            case HOLDS -> "Nothing breaks.";
+        };
+    }
+}
