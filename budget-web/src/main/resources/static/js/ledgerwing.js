@@ -23,7 +23,7 @@ document.addEventListener('htmx:afterSettle', event => leadToProblem(event.targe
 // else to what the last edit did, else into the form that was opened.
 function leadToProblem(part) {
   const place = part.querySelector('[aria-invalid="true"]') || part.querySelector('.impact')
-    || part.querySelector('.notice.problem') || part.querySelector('#part-form input[type="text"]');
+    || part.querySelector('.notice.problem') || part.querySelector('.editing input[type="text"]');
   if (place) {
     place.focus();
   }

@@ -8,7 +8,7 @@ public enum Nature {
     /** The ledger is put right; what is aboard stays as it is. */
     CORRECTED("corrects the ledger"),
     /** Something was fitted, removed, swapped or planned. */
-    FITTED("fits or removes");
+    FITTED("changes what is aboard");
 
     private final String words;
 

@@ -32,6 +32,11 @@ public class Moments {
         return (then.getYear() == today.getYear() ? DAY : DAY_AND_YEAR).format(then);
     }
 
+    /** A day in full: {@code 21 Nov 2025}. */
+    public static String day(LocalDate day) {
+        return DAY_AND_YEAR.format(day);
+    }
+
     /** Day and time in full: {@code 21 Nov 2025 14:10}. */
     public String full(Instant moment) {
         ZonedDateTime then = moment.atZone(clock.getZone());
