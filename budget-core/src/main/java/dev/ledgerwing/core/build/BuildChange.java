@@ -135,24 +135,9 @@ public record BuildChange(String title, Nature nature, List<Edit> edits) {
         return -1;
     }
 
-    private static void requireSame(String what, @Nullable Record expected, @Nullable Record found) {
+    private static void requireSame(String what, @Nullable Object expected, @Nullable Object found) {
         if (!Objects.equals(expected, found)) {
             throw new IllegalStateException(what + " is not what this change was made against");
         }
-    }
-
-    private static void requireSame(String what, @Nullable Element expected, @Nullable Element found) {
-        if (!Objects.equals(expected, found)) {
-            throw new IllegalStateException(what + " is not what this change was made against");
-        }
-    }
-
-    /** The change that takes this one back: applied to the record after it, it gives {@code before} exactly. */
-    public BuildChange reversed(Build before) {
-        return between("Undo: " + shortened(title), nature, applyTo(before), before);
-    }
-
-    private static String shortened(String title) {
-        return title.length() <= 190 ? title : title.substring(0, 189) + "…";
     }
 }

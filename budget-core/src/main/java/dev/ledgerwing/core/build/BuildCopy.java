@@ -1,5 +1,6 @@
 package dev.ledgerwing.core.build;
 
+import dev.ledgerwing.core.build.LoadCase.ExtraItem;
 import java.util.List;
 
 /**
@@ -17,7 +18,7 @@ public final class BuildCopy {
                 pattern.judgedBy(),
                 pattern.assemblies(),
                 pattern.lines().stream().map(BuildCopy::another).toList(),
-                pattern.loadCases(),
+                pattern.loadCases().stream().map(BuildCopy::another).toList(),
                 pattern.phases(),
                 pattern.power(),
                 pattern.radio(),
@@ -40,6 +41,24 @@ public final class BuildCopy {
                 line.serves(),
                 line.electrical(),
                 line.needs());
+    }
+
+    private static LoadCase another(LoadCase loadCase) {
+        return new LoadCase(
+                loadCase.code(),
+                loadCase.name(),
+                loadCase.purpose(),
+                loadCase.design(),
+                loadCase.absent(),
+                loadCase.moved(),
+                loadCase.stowed(),
+                loadCase.extra().stream()
+                        .map(item -> new ExtraItem(
+                                item.name(),
+                                item.mass(),
+                                item.basis() == Basis.WEIGHED ? Basis.CALCULATED : item.basis(),
+                                item.station()))
+                        .toList());
     }
 
     private static LineMass another(LineMass mass) {

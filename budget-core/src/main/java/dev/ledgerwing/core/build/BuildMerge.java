@@ -84,11 +84,8 @@ public final class BuildMerge {
             }
         }
         List<String> order = MergedOrder.of(ids(base), ids(theirs), ids(mine));
-        return new ArrayList<>(order.stream()
-                .map(merged::get)
-                .filter(Objects::nonNull)
-                .map(Objects::requireNonNull)
-                .toList());
+        return new ArrayList<>(
+                order.stream().map(merged::get).filter(Objects::nonNull).toList());
     }
 
     /** Merges something that may be absent on any side. */

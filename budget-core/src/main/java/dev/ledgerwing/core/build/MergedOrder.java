@@ -75,6 +75,9 @@ final class MergedOrder {
         List<String> my = sharedOrder(base, mine);
         boolean theyMoved = !their.equals(without(base, their));
         boolean iMoved = !my.equals(without(base, my));
+        if (their.equals(my)) {
+            return withAll(their, base);
+        }
         if (theyMoved == iMoved) {
             return base;
         }

@@ -45,6 +45,16 @@ public record Figures(UnitSystem units) {
         return number(value, toTheTenth ? 1 : 2);
     }
 
+    /** As {@link #smallMass} to a thousandth, for fields that are edited: in grams this is exact. */
+    public String exactMass(Mass mass) {
+        return number(mass.grams() / units.massUnit().inGrams(), 3);
+    }
+
+    /** As {@link #lengthNumber} to a thousandth, for fields that are edited: in millimetres this is exact. */
+    public String exactLength(Length length) {
+        return number(length.mm() / units.lengthUnit().inMm(), 3);
+    }
+
     /** The unit of {@link #smallMass}: {@code g} or {@code oz}. */
     public String smallMassUnit() {
         return units == UnitSystem.OUNCE_INCH ? "oz" : "g";

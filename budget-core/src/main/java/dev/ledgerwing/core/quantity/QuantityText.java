@@ -15,6 +15,8 @@ public final class QuantityText {
     private static final Pattern NUMBER_AND_UNIT = Pattern.compile(
             "([-+−]?[\\d.,'’\\s\\u00a0\\u2009\\u202f]*\\d[.,]?(?:[eE][-+]?\\d{1,4})?)\\s*(.*)", Pattern.DOTALL);
     private static final Pattern GROUPING = Pattern.compile("['’\\s\\u00a0\\u2009\\u202f]");
+    private static final Pattern WHOLE_PART =
+            Pattern.compile("[-+−]?(?:\\d*|\\d{1,3}(?:[.,'’ \\u00a0\\u2009\\u202f]\\d{3})+)(?:[eE][-+]?\\d{1,4})?");
     private static final int LONGEST = 60;
 
     private QuantityText() {}
@@ -85,12 +87,19 @@ public final class QuantityText {
             return new Parsed(Reading.wrong(wrong));
         }
         String digits = matcher.group(1).strip();
-        Optional<Double> number = plainNumber(digits, decimalMark(digits));
+        char mark = decimalMark(digits);
+        Optional<Double> number = isGrouped(digits, mark) ? plainNumber(digits, mark) : Optional.empty();
         Optional<Double> scale = units.apply(matcher.group(2).strip());
         if (number.isEmpty() || scale.isEmpty()) {
             return new Parsed(Reading.wrong(wrong));
         }
         return new Parsed(Reading.of(new Scaled(number.get(), scale.get())));
+    }
+
+    /** Whether marks and spaces ahead of the decimal mark stand before exactly three digits each, or not at all. */
+    private static boolean isGrouped(String digits, char mark) {
+        int end = digits.indexOf(mark) < 0 ? digits.length() : digits.indexOf(mark);
+        return WHOLE_PART.matcher(digits.substring(0, end)).matches() && digits.indexOf(mark, end + 1) < 0;
     }
 
     /** The last of point and comma; a comma that stands alone in a number is a decimal comma. */

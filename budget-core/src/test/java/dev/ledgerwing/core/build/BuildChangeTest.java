@@ -52,7 +52,8 @@ class BuildChangeTest {
             BuildChange change = BuildChange.between("anything", Nature.FITTED, before, after);
 
             assertThat(change.applyTo(before)).isEqualTo(after);
-            assertThat(change.reversed(before).applyTo(after)).isEqualTo(before);
+            assertThat(BuildChange.between("back", Nature.FITTED, after, before).applyTo(after))
+                    .isEqualTo(before);
         }
     }
 
@@ -81,6 +82,7 @@ class BuildChangeTest {
 
         assertThat(change.edits()).hasSize(10_000);
         assertThat(change.applyTo(before)).isEqualTo(after);
-        assertThat(change.reversed(before).applyTo(after)).isEqualTo(before);
+        assertThat(BuildChange.between("back", Nature.FITTED, after, before).applyTo(after))
+                .isEqualTo(before);
     }
 }

@@ -73,7 +73,8 @@ public class TitleBlocks {
                 AirframePage.MASS.address(shown.build().airframe().code()),
                 verdict,
                 massWords(verdict, mass.margin().orElse(null), figures),
-                ofTarget(mass.predicted(), shown.build().budget().targetMass(), figures),
+                (verdict == Verdict.UNKNOWN ? "at least " : "")
+                        + ofTarget(mass.predicted(), shown.build().budget().targetMass(), figures),
                 open == AirframePage.MASS);
     }
 

@@ -14,6 +14,8 @@ import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.SmartInitializingSingleton;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** Loads the demo fleet, revision by revision, into a server that has no airframes yet, before it answers. */
 @Component
@@ -25,15 +27,19 @@ class DemoFleet implements SmartInitializingSingleton {
     private final Desk desk;
     private final Readings readings;
 
-    DemoFleet(Desk desk, Readings readings) {
+    private final TransactionTemplate allOrNothing;
+
+    DemoFleet(Desk desk, Readings readings, PlatformTransactionManager transactionManager) {
         this.desk = desk;
         this.readings = readings;
+        this.allOrNothing = new TransactionTemplate(transactionManager);
     }
 
     @Override
     public void afterSingletonsInstantiated() {
         if (readings.fleet().isEmpty()) {
-            SeedFleet.airframes().forEach(this::load);
+            // a start that is cut short must not leave half a fleet behind
+            allOrNothing.executeWithoutResult(status -> SeedFleet.airframes().forEach(this::load));
         }
     }
 

@@ -12,6 +12,21 @@ import dev.ledgerwing.core.build.Nature;
  */
 public record Deed(String title, Nature nature, Wanted wanted, boolean computed) {
 
+    private static final int LONGEST_TITLE = 200;
+
+    public Deed {
+        title = shortened(title);
+    }
+
+    /** Cut to what a revision can hold, never in the middle of a character. */
+    private static String shortened(String title) {
+        if (title.length() <= LONGEST_TITLE) {
+            return title;
+        }
+        int end = LONGEST_TITLE - 1;
+        return title.substring(0, Character.isHighSurrogate(title.charAt(end - 1)) ? end - 1 : end) + "…";
+    }
+
     /** From the record as the member saw it to the record as wanted; refuses with a sentence a builder understands. */
     @FunctionalInterface
     public interface Wanted {

@@ -64,8 +64,11 @@ public class Desk {
                 BuildChange change = BuildChange.between("New airframe", Nature.FITTED, nothing, build);
                 return append(airframe, nothing, Judged.of(build), entry(change, signature, moment));
             });
-        } catch (DataIntegrityViolationException openedMeanwhile) {
-            throw new AirframeCodeTaken(code);
+        } catch (DataIntegrityViolationException refused) {
+            if (airframes.existsByCode(code)) {
+                throw new AirframeCodeTaken(code);
+            }
+            throw refused;
         }
     }
 
@@ -128,11 +131,8 @@ public class Desk {
         Snapshot after = archive.number(airframe, undone.number()).orElseThrow(() -> noSuchRevision(undone));
         String title = "Revision " + undone.number() + " taken back: "
                 + after.revision().title();
-        return new Deed(shortened(title), after.revision().nature(), seen -> before.build(), false);
-    }
-
-    private static String shortened(String title) {
-        return title.length() <= 200 ? title : title.substring(0, 199) + "…";
+        boolean booked = !Objects.equals(before.build().booking(), after.build().booking());
+        return new Deed(title, after.revision().nature(), seen -> before.build(), booked);
     }
 
     private record Stand(Snapshot base, Snapshot head) {
@@ -163,7 +163,12 @@ public class Desk {
         if (!merged.airframe().code().equals(head.build().airframe().code())) {
             return new Outcome.Refused(head, List.of("the code of an airframe stays as it is"));
         }
-        Snapshot landed = append(airframe, head.build(), Judged.of(merged), entry(change, signature, moment));
+        Snapshot landed;
+        try {
+            landed = append(airframe, head.build(), Judged.of(merged), entry(change, signature, moment));
+        } catch (RecordTooLarge refused) {
+            return new Outcome.Refused(head, List.of(refused.sentence()));
+        }
         return new Outcome.Landed(
                 landed,
                 ReviewDelta.between(head.review(), landed.review()),

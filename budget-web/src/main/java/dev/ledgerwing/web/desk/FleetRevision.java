@@ -1,12 +1,13 @@
 package dev.ledgerwing.web.desk;
 
 import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.core.verdict.Verdict;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A revision together with the airframe it belongs to.
  *
- * @param change what it did to the predicted mass; null for a first revision
+ * @param change what it did to the predicted mass; null for a first revision, and where either side is not known
  */
 public record FleetRevision(
         String airframeCode,
@@ -16,7 +17,8 @@ public record FleetRevision(
 
     static FleetRevision of(Object[] found) {
         Revision revision = Revision.of((RevisionRow) found[0]);
-        Mass change = found[3] == null ? null : revision.predicted().minus(new Mass((Long) found[3]));
+        boolean isKnown = revision.massVerdict() != Verdict.UNKNOWN && found[4] != Verdict.UNKNOWN;
+        Mass change = found[3] == null || !isKnown ? null : revision.predicted().minus(new Mass((Long) found[3]));
         return new FleetRevision((String) found[1], (String) found[2], revision, change);
     }
 }

@@ -43,21 +43,29 @@ class Ledger {
         return row;
     }
 
-    /** Appends the record after {@code change} as the next revision and brings the caches up to it. */
+    /**
+     * Appends the record after {@code change} as the next revision and brings the caches up to it.
+     *
+     * @throws RecordTooLarge before anything is written
+     */
     Stored append(AirframeRow airframe, Build before, Judged after, Entry entry) {
+        byte[] document = BuildFile.write(after.build());
+        if (document.length > BuildFile.LARGEST_BYTES) {
+            throw new RecordTooLarge();
+        }
+        byte[] packedDocument = packed(document);
+        byte[] packedChange = packed(ChangeJson.write(entry.change()));
         RevisionRow revision = revision(airframe, after, entry);
-        boolean isFirst = airframe.id == null;
-        if (isFirst) {
+        if (airframe.id == null) {
             showHead(airframe, after, revision, 0);
             entityManager.persist(airframe);
         }
         revision.airframeId = Objects.requireNonNull(airframe.id);
         entityManager.persist(revision);
         long revisionId = Objects.requireNonNull(revision.id);
-        byte[] document = BuildFile.write(after.build());
         String fingerprint = Packed.sha256(document);
-        entityManager.persist(new RevisionBodyRow(
-                revisionId, BuildFile.FORMAT, fingerprint, packed(document), packed(ChangeJson.write(entry.change()))));
+        entityManager.persist(
+                new RevisionBodyRow(revisionId, BuildFile.FORMAT, fingerprint, packedDocument, packedChange));
         showHead(airframe, after, revision, revisionId);
         lines.follow(airframe.id, before, after.build());
         return new Stored(revision, fingerprint);
@@ -66,7 +74,7 @@ class Ledger {
     private static byte[] packed(byte[] plain) {
         byte[] packed = Packed.pack(plain);
         if (packed.length > LARGEST_PACKED_BYTES) {
-            throw new IllegalArgumentException("the record has grown beyond what one airframe can hold");
+            throw new RecordTooLarge();
         }
         return packed;
     }

@@ -78,8 +78,9 @@ class LineRow {
         basis = line.mass().basis();
     }
 
-    /** Folding can lengthen a text by a few letters. */
+    /** Folding can lengthen a text by a few letters; nobody reads what is cut off here. */
     private static String shortened(String text) {
-        return text.length() <= 200 ? text : text.substring(0, 200);
+        int end = Math.min(200, text.length());
+        return text.substring(0, end > 0 && Character.isHighSurrogate(text.charAt(end - 1)) ? end - 1 : end);
     }
 }

@@ -14,9 +14,10 @@ interface RevisionRows extends Repository<RevisionRow, Long> {
 
     List<RevisionRow> findByAirframeIdAndNumberLessThanEqualOrderByNumberDesc(long airframeId, int number, Limit limit);
 
-    /** Revision, code and name of its airframe, predicted mass of the revision before it (null for the first). */
-    @Query("select r, a.code, a.name, p.predictedMg from RevisionRow r join AirframeRow a on a.id = r.airframeId"
-            + " left join RevisionRow p on p.airframeId = r.airframeId and p.number = r.number - 1"
-            + " order by r.moment desc, r.id desc")
+    /** Revision, code and name of its airframe, predicted mass and verdict of the revision before it (null for the first). */
+    @Query(
+            "select r, a.code, a.name, p.predictedMg, p.massVerdict from RevisionRow r join AirframeRow a on a.id = r.airframeId"
+                    + " left join RevisionRow p on p.airframeId = r.airframeId and p.number = r.number - 1"
+                    + " order by r.moment desc, r.id desc")
     List<Object[]> newest(Limit limit);
 }

@@ -52,6 +52,7 @@ record FleetView(List<Row> rows, List<Event> lately) {
     private static Row row(AirframeHeadline headline, Figures figures, Moments moments) {
         Mass target = headline.target();
         Mass margin = target == null ? null : target.minus(headline.predicted());
+        boolean isKnown = headline.massVerdict() != Verdict.UNKNOWN;
         return new Row(
                 headline.code(),
                 headline.name(),
@@ -59,8 +60,10 @@ record FleetView(List<Row> rows, List<Event> lately) {
                 MassBar.of(headline.basic(), headline.predicted(), target),
                 headline.massVerdict(),
                 words(headline.massVerdict(), margin, figures),
-                figures.mass(headline.predicted()) + (target == null ? "" : " of " + figures.mass(target)),
-                margin == null ? "no target set" : "margin " + figures.signedMass(margin),
+                (isKnown ? "" : "at least ")
+                        + figures.mass(headline.predicted())
+                        + (target == null ? "" : " of " + figures.mass(target)),
+                margin == null ? "no target set" : "margin " + (isKnown ? figures.signedMass(margin) : "not known"),
                 "r" + headline.number() + " · " + headline.author() + " · " + moments.text(headline.moment()),
                 headline.title());
     }

@@ -7,10 +7,8 @@ import dev.ledgerwing.core.build.MassBudget;
 import dev.ledgerwing.core.build.Stage;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Mass;
-import dev.ledgerwing.core.quantity.MassUnit;
 import dev.ledgerwing.core.quantity.QuantityText;
 import dev.ledgerwing.core.quantity.Reading;
-import dev.ledgerwing.core.quantity.UnitSystem;
 import dev.ledgerwing.web.desk.AirframeCodeTaken;
 import dev.ledgerwing.web.desk.Desk;
 import dev.ledgerwing.web.desk.Readings;
@@ -78,6 +76,12 @@ class NewAirframeController {
             HttpServletResponse response) {
         Mass target = target(form, member.figures(), problems);
         String code = form.codeOrMade();
+        if (!patterns().containsKey(Objects.requireNonNullElse(form.pattern(), ""))) {
+            problems.rejectValue("pattern", "gone", "There is no such airframe to start from. Please choose again.");
+        }
+        if (code.equals("new")) {
+            problems.rejectValue("code", "taken", "The code “new” is taken by this page. Please choose another.");
+        }
         if (code.isEmpty() && !problems.hasErrors()) {
             problems.rejectValue("code", "needed", "Please give a code: the name has no letters to make one from.");
         }
@@ -95,8 +99,8 @@ class NewAirframeController {
     }
 
     private static @Nullable Mass target(NewAirframeForm form, Figures figures, BindingResult problems) {
-        MassUnit unit = figures.units() == UnitSystem.OUNCE_INCH ? MassUnit.OZ : MassUnit.G;
-        Reading<Mass> reading = QuantityText.mass(Objects.requireNonNullElse(form.target(), ""), unit);
+        Reading<Mass> reading = QuantityText.mass(
+                Objects.requireNonNullElse(form.target(), ""), figures.units().massUnit());
         reading.problem().ifPresent(problem -> problems.rejectValue("target", "unread", "This " + problem + "."));
         Mass target = reading.found();
         if (target != null && (target.mg() <= 0 || target.grams() > 1_000_000)) {

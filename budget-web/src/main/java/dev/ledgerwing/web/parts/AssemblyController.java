@@ -27,6 +27,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
+import org.springframework.validation.DataBinder;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -80,21 +81,32 @@ class AssemblyController {
             Model model,
             RedirectAttributes after,
             HttpServletResponse response) {
-        if (!problems.hasErrors()) {
-            Seen seen = new Seen(code, Objects.requireNonNull(form.seen()));
-            in(readings.at(seen), assembly);
-            Assembly changed = new Assembly(
-                    assembly, Objects.requireNonNull(form.name()), Objects.requireNonNull(form.movesWith()));
-            Deed deed =
-                    Deed.fitting("Assembly " + changed.name() + " edited", build -> PartDeeds.changed(build, changed));
-            Outcome outcome = desk.change(seen, deed, new Signature(member.name(), ""));
-            if (landings.tell(outcome, seen, member.figures(), after)) {
-                return "redirect:/airframes/" + code + "/parts";
-            }
-            Landings.sentences(outcome).forEach(sentence -> problems.reject("desk", sentence));
+        if (form.seen() == null) {
+            throw new Refusal(
+                    HttpStatus.BAD_REQUEST, "The page was incomplete, so nothing was changed. Load it again.");
         }
+        Seen seen = new Seen(code, form.seen());
+        Snapshot base = readings.at(seen);
+        Assembly before = in(base, assembly);
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-        return page(readings.head(code), assembly, member.figures(), model);
+        if (problems.hasErrors()) {
+            return page(base, assembly, member.figures(), model);
+        }
+        Assembly changed =
+                new Assembly(assembly, Objects.requireNonNull(form.name()), Objects.requireNonNull(form.movesWith()));
+        Deed deed = Deed.fitting("Assembly " + changed.name() + " edited", build -> PartDeeds.changed(build, changed));
+        Outcome outcome = desk.change(seen, deed, new Signature(member.name(), ""));
+        if (landings.tell(outcome, seen, member.figures(), after)) {
+            return "redirect:/airframes/" + code + "/parts";
+        }
+        Snapshot head = outcome.head();
+        AssemblyForm again =
+                form.onTopOf(before, in(head, assembly), head.revision().number());
+        BindingResult shown = new DataBinder(again, "form").getBindingResult();
+        Landings.sentences(outcome).forEach(sentence -> shown.reject("desk", sentence));
+        model.addAttribute("form", again);
+        model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", shown);
+        return page(head, assembly, member.figures(), model);
     }
 
     @PostMapping("/remove")

@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What was typed for an assembly. */
 record AssemblyForm(
-        @NotNull(message = "The page was incomplete. Please load it again.") @Nullable
-        Integer seen,
+        @NotNull @Nullable Integer seen,
 
         @NotBlank(message = "Please name the assembly.")
         @Size(max = 200, message = "A name has at most {max} characters.")
@@ -24,6 +23,14 @@ record AssemblyForm(
 
     AssemblyForm {
         name = name == null ? null : name.strip();
+    }
+
+    /** What was typed, on top of what others have stored since. */
+    AssemblyForm onTopOf(Assembly base, Assembly head, int number) {
+        return new AssemblyForm(
+                number,
+                base.name().equals(name) ? head.name() : name,
+                base.movesWith() == movesWith ? head.movesWith() : movesWith);
     }
 
     static AssemblyForm of(int seen, Assembly assembly) {

@@ -5,6 +5,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Nature;
 import dev.ledgerwing.core.build.PartDeeds;
 import dev.ledgerwing.core.build.PartLine;
+import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.web.airframe.ImpactStrip;
 import dev.ledgerwing.web.airframe.Landings;
 import dev.ledgerwing.web.desk.Deed;
@@ -48,7 +49,7 @@ class PartChanges {
 
     Result add(Snapshot seen, PartForm form, BindingResult problems, Member member) {
         Assembly assembly = assembly(seen.build(), form, problems);
-        Optional<PartLine> line = new PartEntry(form, null, member.figures(), problems)
+        Optional<PartLine> line = new PartEntry(form, null, figures(form), problems)
                 .line(ids.freshLine(seen.build()), assembly.code(), seen.build());
         if (line.isEmpty()) {
             return new Result(null, seen);
@@ -61,8 +62,8 @@ class PartChanges {
 
     Result edit(Snapshot seen, PartLine before, PartForm form, BindingResult problems, Member member) {
         Assembly assembly = assembly(seen.build(), form, problems);
-        Optional<PartLine> line = new PartEntry(form, before, member.figures(), problems)
-                .line(before.id(), assembly.code(), seen.build());
+        Optional<PartLine> line =
+                new PartEntry(form, before, figures(form), problems).line(before.id(), assembly.code(), seen.build());
         if (line.isEmpty()) {
             return new Result(null, seen);
         }
@@ -72,7 +73,8 @@ class PartChanges {
                 DeedTitle.changed(before, after, assembly.name()),
                 nature,
                 build -> PartDeeds.changed(withAssembly(build, assembly), after, nature),
-                false);
+                // what is left of the booking was worked out from the whole record
+                nature == Nature.CORRECTED && seen.build().booking() != null);
         return toDesk(seen, deed, form, problems, member);
     }
 
@@ -90,6 +92,10 @@ class PartChanges {
         Snapshot stand = outcome.head();
         return new Result(
                 landings.strip(outcome, seenOf(seen), member.figures()).orElse(null), stand);
+    }
+
+    private static Figures figures(PartForm form) {
+        return new Figures(Objects.requireNonNull(form.units()));
     }
 
     private static Seen seenOf(Snapshot snapshot) {

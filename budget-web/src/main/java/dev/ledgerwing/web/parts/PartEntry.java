@@ -10,12 +10,9 @@ import dev.ledgerwing.core.build.Station;
 import dev.ledgerwing.core.build.Supply;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Length;
-import dev.ledgerwing.core.quantity.LengthUnit;
 import dev.ledgerwing.core.quantity.Mass;
-import dev.ledgerwing.core.quantity.MassUnit;
 import dev.ledgerwing.core.quantity.QuantityText;
 import dev.ledgerwing.core.quantity.Reading;
-import dev.ledgerwing.core.quantity.UnitSystem;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -135,8 +132,7 @@ final class PartEntry {
         if (typed.equals(shownText)) {
             return stored;
         }
-        MassUnit unit = figures.units() == UnitSystem.OUNCE_INCH ? MassUnit.OZ : MassUnit.G;
-        Mass mass = taken(field, QuantityText.mass(typed, unit));
+        Mass mass = taken(field, QuantityText.mass(typed, figures.units().massUnit()));
         if (mass != null && (mass.isNegative() || mass.grams() > LARGEST_MASS_G)) {
             problems.rejectValue(
                     field, "range", "A mass is from 0 g to 1000 kg. Leave it empty while it is not known.");
@@ -166,8 +162,7 @@ final class PartEntry {
                     ? null
                     : List.of(station.x(), station.y(), station.z()).get(axis);
         }
-        LengthUnit unit = figures.units() == UnitSystem.OUNCE_INCH ? LengthUnit.IN : LengthUnit.MM;
-        Length length = taken(field, QuantityText.length(typed, unit));
+        Length length = taken(field, QuantityText.length(typed, figures.units().lengthUnit()));
         if (length != null && Math.abs(length.mm()) > LARGEST_LENGTH_MM) {
             problems.rejectValue(field, "range", "A station is at most 100 m from the datum, either way.");
             return null;
@@ -189,7 +184,7 @@ final class PartEntry {
     }
 
     private @Nullable Double number(String field, String typed, double most, @Nullable Double stored) {
-        if (stored != null && typed.equals(Figures.number(stored, 2))) {
+        if (stored != null && typed.equals(Figures.number(stored, 3))) {
             return stored;
         }
         Double number = taken(field, QuantityText.number(typed));

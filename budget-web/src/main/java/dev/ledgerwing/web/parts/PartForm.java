@@ -10,10 +10,12 @@ import dev.ledgerwing.core.build.WeighedAs;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.core.quantity.UnitSystem;
 import dev.ledgerwing.web.support.PlainText;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -21,12 +23,13 @@ import org.jspecify.annotations.Nullable;
  * What was typed for a part. Figures stay the text that was typed until {@link PartEntry} reads them.
  *
  * @param seen the revision the form was made from
+ * @param units the units the page showed, whatever the member has switched to since
  * @param assembly code of an assembly; empty with a {@code newAssembly} to be made
  * @param nature whether a change of mass corrects the ledger or changes what is aboard
  */
 record PartForm(
-        @NotNull(message = "The page was incomplete. Please load it again.") @Nullable
-        Integer seen,
+        @NotNull @Nullable Integer seen,
+        @NotNull @Nullable UnitSystem units,
 
         @NotBlank(message = "Please name the part.")
         @Size(max = 200, message = "A name has at most {max} characters.")
@@ -96,9 +99,10 @@ record PartForm(
     }
 
     /** An empty form for a new part of an assembly. */
-    static PartForm empty(int seen, String assembly) {
+    static PartForm empty(int seen, String assembly, Figures figures) {
         return new PartForm(
                 seen,
+                figures.units(),
                 "",
                 assembly,
                 "",
@@ -125,9 +129,10 @@ record PartForm(
     static PartForm of(int seen, PartLine line, Figures figures) {
         Station station = line.place().station();
         Function<Function<Station, Length>, String> coordinate =
-                axis -> station == null ? "" : figures.lengthNumber(axis.apply(station));
+                axis -> station == null ? "" : figures.exactLength(axis.apply(station));
         return new PartForm(
                 seen,
+                figures.units(),
                 line.name(),
                 line.assembly(),
                 "",
@@ -150,11 +155,64 @@ record PartForm(
                 "");
     }
 
+    /** Whether it says which revision and units it was made from; no page of ours sends it otherwise. */
+    boolean isWhole() {
+        return seen != null && units != null;
+    }
+
+    /**
+     * What was typed, on top of what others have stored since: a field that was left as {@code base} showed it takes what
+     * {@code head} shows.
+     */
+    PartForm onTopOf(PartForm base, PartForm head) {
+        // a mass and its basis are one statement: half of mine and half of theirs would be nobody's
+        PartForm stated = saysOfTheMassWhat(base) ? head : this;
+        return new PartForm(
+                head.seen,
+                head.units,
+                pick(name, base.name, head.name),
+                pick(assembly, base.assembly, head.assembly),
+                newAssembly,
+                choose(category, base.category, head.category),
+                pick(quantity, base.quantity, head.quantity),
+                stated.mass,
+                stated.basis,
+                stated.weighedAs,
+                stated.uncertainty,
+                stated.growth,
+                pick(x, base.x, head.x),
+                pick(y, base.y, head.y),
+                pick(z, base.z, head.z),
+                choose(state, base.state, head.state),
+                pick(partCode, base.partCode, head.partCode),
+                pick(supplier, base.supplier, head.supplier),
+                pick(costEach, base.costEach, head.costEach),
+                pick(note, base.note, head.note),
+                nature,
+                reason);
+    }
+
+    private boolean saysOfTheMassWhat(PartForm base) {
+        return mass.equals(base.mass)
+                && basis == base.basis
+                && weighedAs == base.weighedAs
+                && uncertainty.equals(base.uncertainty)
+                && growth.equals(base.growth);
+    }
+
+    private static String pick(String typed, String base, String head) {
+        return typed.equals(base) ? head : typed;
+    }
+
+    private static <T> @Nullable T choose(@Nullable T chosen, @Nullable T base, @Nullable T head) {
+        return Objects.equals(chosen, base) ? head : chosen;
+    }
+
     private static String shown(@Nullable Mass mass, Figures figures) {
-        return mass == null ? "" : figures.smallMass(mass);
+        return mass == null ? "" : figures.exactMass(mass);
     }
 
     private static String shown(@Nullable Double value) {
-        return value == null ? "" : Figures.number(value, 2);
+        return value == null ? "" : Figures.number(value, 3);
     }
 }

@@ -12,12 +12,14 @@ import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
+import org.springframework.validation.DataBinder;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -52,7 +54,7 @@ class PartFormController {
             Figures figures,
             Model model) {
         Snapshot head = readings.head(code);
-        model.addAttribute("form", PartForm.empty(head.revision().number(), assemblyFor(head, assembly)));
+        model.addAttribute("form", PartForm.empty(head.revision().number(), assemblyFor(head, assembly), figures));
         page.showForm(head, null, figures, model);
         return PartsPage.view(inPlace);
     }
@@ -107,6 +109,11 @@ class PartFormController {
         Snapshot seen = seen(code, form);
         PartLine before = seen.build().line(id).orElseThrow(() -> noSuchPart(id));
         PartChanges.Result result = changes.edit(seen, before, form, problems, member);
+        boolean isClash = result.strip() == null
+                && result.stand().revision().number() != seen.revision().number();
+        if (isClash) {
+            showOnTopOfTheirs(before, form, problems, result.stand(), model);
+        }
         return answer(new Asked(code, id, inPlace), result, member.figures(), model, after, response);
     }
 
@@ -134,6 +141,21 @@ class PartFormController {
         return "redirect:/airframes/" + code + "/parts";
     }
 
+    /** Keeps what was typed and takes over what others stored in the other fields, so that saving again undoes none of it. */
+    private static void showOnTopOfTheirs(
+            PartLine before, PartForm form, BindingResult problems, Snapshot head, Model model) {
+        Figures figures = new Figures(Objects.requireNonNull(form.units()));
+        int number = head.revision().number();
+        PartForm again = head.build()
+                .line(before.id())
+                .map(theirs -> form.onTopOf(PartForm.of(number, before, figures), PartForm.of(number, theirs, figures)))
+                .orElse(form);
+        BindingResult shown = new DataBinder(again, "form").getBindingResult();
+        problems.getGlobalErrors().forEach(shown::addError);
+        model.addAttribute("form", again);
+        model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", shown);
+    }
+
     /** What a form was sent for: a part of an airframe (a new one without id), as a page or in place. */
     private record Asked(String code, @Nullable String id, boolean inPlace) {}
 
@@ -144,15 +166,16 @@ class PartFormController {
             Model model,
             RedirectAttributes after,
             HttpServletResponse response) {
+        Snapshot stand = result.stand();
         if (result.strip() == null) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            page.showForm(result.stand(), asked.id(), figures, model);
+            page.showForm(stand, asked.id(), figures, model);
             return PartsPage.view(asked.inPlace());
         }
         if (asked.inPlace()) {
             model.addAttribute("strip", result.strip());
-            int at = asked.id() == null ? 0 : PartsView.placeOf(result.stand(), asked.id());
-            page.show(result.stand(), new PartsPage.Window("", at), figures, model);
+            int at = asked.id() == null ? 0 : PartsView.placeOf(stand, asked.id());
+            page.show(stand, new PartsPage.Window("", at), figures, model);
             return PartsPage.view(true);
         }
         after.addFlashAttribute("strip", result.strip());
@@ -161,7 +184,11 @@ class PartFormController {
 
     private Snapshot seen(String code, PartForm form) {
         Integer number = form.seen();
-        return number == null ? readings.head(code) : readings.at(new Seen(code, number));
+        if (number == null || !form.isWhole()) {
+            throw new Refusal(
+                    HttpStatus.BAD_REQUEST, "The page was incomplete, so nothing was changed. Load it again.");
+        }
+        return readings.at(new Seen(code, number));
     }
 
     private static Refusal noSuchPart(String id) {

@@ -5,6 +5,7 @@ import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.web.airframe.AirframePage;
 import dev.ledgerwing.web.airframe.TitleBlocks;
 import dev.ledgerwing.web.desk.Snapshot;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
@@ -39,13 +40,18 @@ class PartsPage {
         model.addAttribute("lengthUnit", figures.lengthUnit());
     }
 
-    /** The table with a form in it: at the part with this id, or at the top for a new one. */
-    void showForm(Snapshot shown, @Nullable String editing, Figures figures, Model model) {
-        int at = editing == null ? 0 : PartsView.placeOf(shown, editing);
-        show(shown, new Window("", at), figures, model);
+    /**
+     * The table with a form in it: at the part with this id, or at the top for a new one. A part that somebody removed
+     * meanwhile is shown as a new one, so that nothing typed is lost.
+     */
+    void showForm(Snapshot shown, @Nullable String id, Figures figures, Model model) {
+        boolean isThere = id != null && shown.build().line(id).isPresent();
+        String editing = isThere ? Objects.requireNonNull(id) : "new";
+        show(shown, new Window("", isThere ? PartsView.placeOf(shown, editing) : 0), figures, model);
         model.addAttribute("seen", shown.revision().number());
         model.addAttribute("choices", PartChoices.of(shown.build()));
-        model.addAttribute("editing", editing == null ? "new" : editing);
+        model.addAttribute("editing", editing);
+        model.addAttribute("gone", id != null && !isThere);
         model.addAttribute("booked", shown.build().booking() != null);
     }
 

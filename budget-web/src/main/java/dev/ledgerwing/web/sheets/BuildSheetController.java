@@ -11,9 +11,7 @@ import dev.ledgerwing.web.desk.Seen;
 import dev.ledgerwing.web.desk.Snapshot;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.LocalDate;
-import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -62,7 +60,6 @@ class BuildSheetController {
     ResponseEntity<byte[]> picture(@PathVariable String code, @PathVariable int number, Figures figures) {
         return ResponseEntity.ok()
                 .contentType(MediaType.IMAGE_PNG)
-                .cacheControl(CacheControl.maxAge(Duration.ofHours(1)).cachePrivate())
                 .body(SheetPicture.firstPage(renderer.pdf(sheet(code, number, figures))));
     }
 

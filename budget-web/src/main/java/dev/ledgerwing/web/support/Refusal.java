@@ -31,7 +31,8 @@ public class Refusal extends RuntimeException {
         return status;
     }
 
-    String sentence() {
+    /** What the person reads. */
+    public String sentence() {
         return sentence;
     }
 }

@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.assertj.core.data.Offset;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -152,7 +153,7 @@ class PartsPageTest {
 
         Page moved = edit("curlew", line, Map.of("assembly", "", "newAssembly", "Ground box"));
 
-        assertThat(moved.document().expectFirst(".impact").text()).contains("Field radio moved to Ground box");
+        assertThat(moved.document().expectFirst(".impact").text()).contains("Field radio: moved to Ground box");
         assertThat(named("curlew", "Field radio").assembly()).isEqualTo("ground-box");
         assertThat(moved.document().select("tr.group th").eachText()).contains("Ground box");
     }
@@ -228,6 +229,88 @@ class PartsPageTest {
         PartLine now = readings.head("curlew").build().line(line.id()).orElseThrow();
         assertThat(now.mass().unitMass()).isEqualTo(Mass.ofGrams(95));
         assertThat(now.mass().basis()).isEqualTo(Basis.CATALOGUE);
+    }
+
+    @Test
+    void savingAgainAfterAClashKeepsWhatTheOtherChangedElsewhere() {
+        PartLine line = readings.head("curlew").build().lines().get(4);
+        String address = parts("curlew") + "/" + line.id();
+        Page first = browser.open(address);
+        Page second = browser.open(address);
+
+        browser.send(first, address, Map.of("mass", "33", "note", "theirs", "supplier", "club order"));
+        Page clash = browser.send(second, address, Map.of("mass", "37"));
+        assertThat(clash.status()).isEqualTo(422);
+        browser.send(clash, address, Map.of());
+
+        PartLine now = readings.head("curlew").build().line(line.id()).orElseThrow();
+        assertThat(now.mass().unitMass()).isEqualTo(Mass.ofGrams(37));
+        assertThat(now.note()).isEqualTo("theirs");
+        assertThat(now.supply().supplier()).isEqualTo("club order");
+    }
+
+    @Test
+    void whatWasTypedForAPartThatIsGoneCanBeAddedAnew() {
+        add("curlew", Map.of("name", "Short-lived lamp", "mass", "12"));
+        PartLine line = named("curlew", "Short-lived lamp");
+        String address = parts("curlew") + "/" + line.id();
+        Page open = browser.open(address);
+        browser.send(browser.open(address), address + "/remove", Map.of());
+
+        Page gone = browser.send(open, address, Map.of("note", "still wanted"));
+        assertThat(gone.text()).contains("This part was removed in the meantime");
+        browser.send(gone, parts("curlew"), Map.of());
+
+        assertThat(named("curlew", "Short-lived lamp").note()).isEqualTo("still wanted");
+    }
+
+    @Test
+    void aFormIsReadInTheUnitsItWasShownIn() {
+        PartLine line = readings.head("curlew").build().lines().get(5);
+        String address = parts("curlew") + "/" + line.id();
+        Page inGrams = browser.open(address);
+        browser.post("/units", inGrams, Map.of("units", "OUNCE_INCH", "back", "/"));
+        try {
+            browser.send(inGrams, address, Map.of("mass", "43", "note", "typed as grams"));
+        } finally {
+            browser.post("/units", inGrams, Map.of("units", "GRAM_MILLIMETRE", "back", "/"));
+        }
+
+        PartLine now = readings.head("curlew").build().line(line.id()).orElseThrow();
+        assertThat(now.mass().unitMass()).isEqualTo(Mass.ofGrams(43));
+        assertThat(now.place()).isEqualTo(line.place());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "category,foo",
+        "basis,x",
+        "state,x",
+        "weighedAs,x",
+        "nature,x",
+        "units,x",
+        "seen,abc",
+        "seen,99999999999",
+        "seen,"
+    })
+    void aValueThatNoPageOffersIsRefusedInPlainWords(String field, @Nullable String value) {
+        Page form = browser.open(parts("dunlin") + "/new");
+        Map<String, String> typed = new HashMap<>(Map.of(
+                "seen", form.document().expectFirst("[name=seen]").val(),
+                "units", "GRAM_MILLIMETRE",
+                "name", "Odd part",
+                "assembly", "wing",
+                "quantity", "1",
+                "category", "RADIO",
+                "basis", "GUESSED",
+                "state", "PLANNED"));
+        typed.put(field, value == null ? "" : value);
+
+        Page answer = browser.post(parts("dunlin"), form, typed);
+
+        assertThat(answer.status()).isBetween(200, 499);
+        assertThat(answer.text()).doesNotContain("java.lang").doesNotContain("dev.ledgerwing");
+        assertThat(answer.document().select("footer, main")).isNotEmpty();
     }
 
     @Test
