@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 /** Says, once for the whole table, what was taken for things it does not say. */
 final class Assumptions {
 
+    private static final int MOST_HEADINGS = 12;
+
     private final Columns columns;
     private final TableBody body;
     private final List<TablePart> parts;
@@ -40,12 +42,15 @@ final class Assumptions {
     }
 
     private void headings() {
-        String headings = body.entries().stream()
+        List<String> headings = body.entries().stream()
                 .filter(entry -> entry.sorted().kind() == SortedRow.Kind.HEADING)
                 .map(entry -> entry.sorted().row().filled().get(0).quoted() + " (row " + entry.row() + ")")
-                .collect(Collectors.joining(", "));
+                .toList();
         if (!headings.isEmpty()) {
-            sentences.add("Text alone in its row is taken as the name of the assembly below it: " + headings + ".");
+            int more = headings.size() - MOST_HEADINGS;
+            sentences.add("Text alone in its row is taken as the name of the assembly below it: "
+                    + headings.stream().limit(MOST_HEADINGS).collect(Collectors.joining(", "))
+                    + (more > 0 ? " and " + more + " more." : "."));
         }
     }
 
@@ -64,9 +69,14 @@ final class Assumptions {
     private void say(Predicate<TablePart> which, String what) {
         long count = parts.stream().filter(which).count();
         if (count > 0) {
-            String those =
-                    count == parts.size() ? "all " + count + " parts " : count + " of " + parts.size() + " parts ";
-            sentences.add("For " + those + what);
+            sentences.add("For " + those(count) + " " + what);
         }
+    }
+
+    private String those(long count) {
+        if (parts.size() == 1) {
+            return "the only part";
+        }
+        return count == parts.size() ? "all " + count + " parts" : count + " of " + parts.size() + " parts";
     }
 }

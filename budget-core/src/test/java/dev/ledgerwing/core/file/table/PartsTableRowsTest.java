@@ -27,6 +27,21 @@ class PartsTableRowsTest {
     }
 
     @Test
+    void ofManyHeadingsTheFirstAreNamedAndTheOthersCounted() {
+        TableReading reading = Tables.read("Part,Qty,Mass [g]\r\n" + "Bay,,\r\nSpar,1,100\r\n".repeat(15));
+
+        assertThat(reading.assumed().get(0))
+                .contains("“Bay” (row 24) and 3 more.")
+                .doesNotContain("row 26");
+    }
+
+    @Test
+    void aTableOfOnePartIsSpokenOfInTheSingular() {
+        assertThat(Tables.read("Part,Qty,Mass [g]", "Spar,1,100").assumed())
+                .contains("For the only part the table gives no assembly.");
+    }
+
+    @Test
     void theLastSumByTheNameOfAnAssemblyIsOfThatAssembly() {
         TableReading reading = Tables.read(
                 "Part,Qty,Mass [g],Assembly",
