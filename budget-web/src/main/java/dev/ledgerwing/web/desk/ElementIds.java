@@ -1,8 +1,14 @@
 package dev.ledgerwing.web.desk;
 
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.PartLine;
 import java.security.SecureRandom;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /** Gives ids to new parts: short and random, so that no two members and no two revisions give the same. */
@@ -25,7 +31,13 @@ public class ElementIds {
         return id;
     }
 
-    /** An id out of a thousand million, for many lines at once. */
+    /** Ids for many new lines of one build: none that it has, and none twice. */
+    public Supplier<String> freshLines(Build build) {
+        Set<String> taken = build.lines().stream().map(PartLine::id).collect(Collectors.toCollection(HashSet::new));
+        return () -> Stream.generate(this::next).filter(taken::add).findFirst().orElseThrow();
+    }
+
+    /** An id out of nearly a thousand million: among ten thousand of them two may well be the same. */
     public String next() {
         StringBuilder id = new StringBuilder("L");
         for (int i = 0; i < LENGTH; i++) {
