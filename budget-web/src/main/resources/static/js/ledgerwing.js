@@ -38,3 +38,13 @@ document.addEventListener('click', event => {
     fold.closest('tbody').querySelectorAll('tr:not(.group)').forEach(row => { row.hidden = !open; });
   }
 });
+
+// A file that the server would refuse is not even sent.
+document.addEventListener('change', event => {
+  const field = event.target;
+  if (field.dataset.mostBytes) {
+    const file = field.files[0];
+    field.setCustomValidity(file && file.size > Number(field.dataset.mostBytes) ? field.dataset.tooLarge : '');
+    field.reportValidity();
+  }
+});
