@@ -11,6 +11,7 @@ import dev.ledgerwing.report.chart.GrowthChart;
 import dev.ledgerwing.report.review.ReviewJson;
 import dev.ledgerwing.report.review.ReviewText;
 import dev.ledgerwing.report.sheet.BuildSheet;
+import dev.ledgerwing.report.sheet.PageStyles;
 import dev.ledgerwing.report.sheet.SheetHead;
 import dev.ledgerwing.report.sheet.SheetRenderer;
 import dev.ledgerwing.seed.SeedFleet;
@@ -65,7 +66,7 @@ class LocaleTest {
                 review, new SheetHead("12", LocalDate.of(2026, 12, 1), "İnes", "0123456789abcdef".repeat(4), null));
         SheetRenderer renderer = new SheetRenderer();
         return List.of(
-                renderer.html(sheet, "paper/"),
+                renderer.html(sheet, PageStyles.inFolder("paper/")),
                 Arrays.toString(renderer.pdf(sheet)),
                 ReviewText.of(review),
                 ReviewJson.of(review),

@@ -1,6 +1,7 @@
 package dev.ledgerwing.report.site;
 
 import dev.ledgerwing.report.sheet.BuildSheet;
+import dev.ledgerwing.report.sheet.PageStyles;
 import dev.ledgerwing.report.sheet.PaperFiles;
 import dev.ledgerwing.report.sheet.SheetRenderer;
 import dev.ledgerwing.report.sheet.SheetTemplates;
@@ -12,6 +13,7 @@ import java.util.Map;
 /** Makes the files of a static site: {@code index.html}, a build sheet for each airframe, and the style sheets and fonts they need. */
 public final class StaticSite {
 
+    private static final PageStyles STYLES = PageStyles.inFolder(PaperFiles.FOLDER);
     private static final String INDEX = "index.html";
 
     private final SheetTemplates templates = new SheetTemplates();
@@ -23,7 +25,7 @@ public final class StaticSite {
         files.add(index(FleetPage.of(airframes, withPdf)));
         for (SiteAirframe airframe : airframes) {
             BuildSheet sheet = BuildSheet.of(airframe.review(), airframe.head());
-            files.add(page(sheetName(airframe.code(), "html"), sheets.html(sheet, PaperFiles.FOLDER, INDEX)));
+            files.add(page(sheetName(airframe.code(), "html"), sheets.html(sheet, STYLES, INDEX)));
             if (withPdf) {
                 files.add(new SiteFile(sheetName(airframe.code(), "pdf"), sheets.pdf(sheet)));
             }
@@ -39,7 +41,7 @@ public final class StaticSite {
     }
 
     private SiteFile index(FleetPage fleet) {
-        Map<String, Object> values = Map.of("fleet", fleet, "paper", PaperFiles.FOLDER, "pdf", false);
+        Map<String, Object> values = Map.of("fleet", fleet, "styles", STYLES);
         return page(INDEX, templates.fill("sheets/fleet", values));
     }
 

@@ -16,11 +16,14 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 
 /** What can be read back from a PDF. */
 final class Pdf {
 
     private static final int DOTS_PER_INCH = 150;
+    private static final double POINTS_PER_INCH = 72;
+    private static final double MM_PER_INCH = 25.4;
 
     private Pdf() {}
 
@@ -37,6 +40,20 @@ final class Pdf {
             }
             return pages;
         }
+    }
+
+    /** How far right any character reaches, from the left edge of the paper. */
+    static double rightmostMm(byte[] pdf) throws IOException {
+        double[] rightmost = {0};
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition text) {
+                    rightmost[0] = Math.max(rightmost[0], text.getXDirAdj() + text.getWidthDirAdj());
+                }
+            }.getText(document);
+        }
+        return rightmost[0] * MM_PER_INCH / POINTS_PER_INCH;
     }
 
     /** Names of the fonts of the first page that are not in the file. */

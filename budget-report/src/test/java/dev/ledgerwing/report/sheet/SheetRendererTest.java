@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import com.google.zxing.ReaderException;
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.PartLine;
+import dev.ledgerwing.core.build.Supply;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.report.Builds;
 import dev.ledgerwing.report.Golden;
@@ -24,30 +26,31 @@ class SheetRendererTest {
     private static final String ADDRESS = "http://127.0.0.1:8080/airframes/skiff";
     private static final SheetHead HEAD =
             new SheetHead("12", LocalDate.of(2026, 11, 24), "Mara", "0123456789abcdef".repeat(4), ADDRESS);
+    private static final PageStyles PAPER = PageStyles.inFolder("paper/");
     private static final SheetRenderer RENDERER = new SheetRenderer();
 
     @Test
     void printsThePageAsBefore() throws IOException {
-        Golden.assertMatches("build-sheet.html", RENDERER.html(sheet(Builds.skiff()), "paper/"));
+        Golden.assertMatches("build-sheet.html", RENDERER.html(sheet(Builds.skiff()), PAPER));
     }
 
     @Test
     void makesWellFormedXmlOfEveryPage() {
         assertThatCode(() -> DocumentBuilderFactory.newInstance()
                         .newDocumentBuilder()
-                        .parse(new InputSource(new StringReader(RENDERER.html(sheet(Builds.skiff()), "paper/")))))
+                        .parse(new InputSource(new StringReader(RENDERER.html(sheet(Builds.skiff()), PAPER)))))
                 .doesNotThrowAnyException();
     }
 
     @Test
     void carriesNothingThatAStrictContentPolicyBlocks() {
-        assertThat(RENDERER.html(sheet(Builds.skiff()), "/paper/"))
+        assertThat(RENDERER.html(sheet(Builds.skiff()), PAPER))
                 .doesNotContain("style=", "<style", "<script", "javascript:", "onclick");
     }
 
     @Test
     void showsMarkupInNamesAsText() {
-        String page = RENDERER.html(sheet(Builds.skiff()), "paper/");
+        String page = RENDERER.html(sheet(Builds.skiff()), PAPER);
 
         assertThat(page)
                 .doesNotContain("<script>alert")
@@ -55,11 +58,22 @@ class SheetRendererTest {
     }
 
     @Test
+    void linksToStyleSheetsWhereTheyAreServed() {
+        String page =
+                RENDERER.html(sheet(Builds.skiff()), PageStyles.at(path -> "/paper/" + path.replace(".", "-1a2b.")));
+
+        assertThat(page)
+                .contains("<link rel=\"stylesheet\" href=\"/paper/sheet-1a2b.css\"/>")
+                .contains("<link rel=\"stylesheet\" media=\"screen\" href=\"/paper/screen-1a2b.css\"/>")
+                .doesNotContain("pdf.css");
+    }
+
+    @Test
     void showsTheWayBackOnlyWhereThereIsOne() {
         BuildSheet sheet = sheet(Builds.skiff());
 
-        assertThat(RENDERER.html(sheet, "paper/")).doesNotContain("Fleet</a>");
-        assertThat(RENDERER.html(sheet, "paper/", "index.html")).contains("<a href=\"index.html\">Fleet</a>");
+        assertThat(RENDERER.html(sheet, PAPER)).doesNotContain("Fleet</a>");
+        assertThat(RENDERER.html(sheet, PAPER, "index.html")).contains("<a href=\"index.html\">Fleet</a>");
     }
 
     @Test
@@ -95,6 +109,51 @@ class SheetRendererTest {
                     .contains("Each, g")
                     .contains("revision 12, 24 Nov 2026, fingerprint 0123 4567 89ab");
         }
+    }
+
+    @Test
+    void leavesNoAssemblyAloneAtTheFootOfAPageAndSplitsNoRow() throws IOException {
+        List<String> pages = Pdf.pages(RENDERER.pdf(curlew()));
+
+        assertThat(pages).allSatisfy(page -> {
+            List<String> lines = page.lines().toList();
+            assertThat(lines.get(lines.size() - 2)).doesNotContainPattern("\\d lines?\\b");
+        });
+        assertThat(pages)
+                .anySatisfy(page -> assertThat(page)
+                        .contains(
+                                "Main wiring loom",
+                                "Lengths measured along the pod; the spread is that of",
+                                "the plugs."));
+    }
+
+    @Test
+    void keepsWithinThePaperWhateverTheLengthOfANameIs() throws IOException {
+        Build build = Builds.called(Builds.skiff(), "skiff", "n".repeat(200));
+        Build withLongLines = build.withLines(
+                build.lines().stream().map(SheetRendererTest::longNamed).toList());
+
+        byte[] pdf = RENDERER.pdf(sheet(withLongLines));
+
+        assertThat(Pdf.rightmostMm(pdf)).isLessThanOrEqualTo(210 - 13);
+        assertThat(String.join("", Pdf.pages(pdf)).replaceAll("\\s", "")).contains("x".repeat(200), "p".repeat(80));
+    }
+
+    private static PartLine longNamed(PartLine line) {
+        return new PartLine(
+                line.id(),
+                line.assembly(),
+                "x".repeat(200),
+                line.category(),
+                line.quantity(),
+                line.mass(),
+                line.place(),
+                line.state(),
+                new Supply("p".repeat(80), List.of(), null, null),
+                "o".repeat(2000),
+                line.serves(),
+                line.electrical(),
+                line.needs());
     }
 
     @Test
