@@ -61,7 +61,7 @@ class ReportArchitectureTest {
             .resideOutsideOfPackage("..report.chart..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("org.jfree..", "java.awt..");
+            .resideInAPackage("org.jfree..");
 
     @ArchTest
     static final ArchRule onlySheetsKnowTheTemplateAndPdfLibraries = noClasses()

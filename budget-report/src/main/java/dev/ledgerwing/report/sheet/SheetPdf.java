@@ -28,6 +28,7 @@ final class SheetPdf {
 
     static {
         XRLog.setLoggingEnabled(false);
+        OwnFonts.use();
     }
 
     byte[] of(String html) {

@@ -15,6 +15,10 @@ public final class SheetPicture {
 
     private static final float DOTS_PER_INCH = 72;
 
+    static {
+        OwnFonts.use();
+    }
+
     private SheetPicture() {}
 
     /** The first page of a PDF file as PNG, one dot a point. */

@@ -16,6 +16,7 @@ import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -95,6 +96,13 @@ class SheetRendererTest {
 
         assertThat(Pdf.pages(pdf).get(0)).contains("−Δ●▲◐◇ŻЖΩ€→½≤“…”").doesNotContain("▯", "#");
         assertThat(Pdf.fontsNotEmbedded(pdf)).isEmpty();
+    }
+
+    @Test
+    void looksForNoFontsOnTheMachine() {
+        RENDERER.pdf(sheet(Builds.skiff()));
+
+        assertThat(FontMappers.instance()).isInstanceOf(OwnFonts.class);
     }
 
     @Test

@@ -3,6 +3,8 @@ package dev.ledgerwing.web.sheets;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.report.sheet.BuildSheet;
+import dev.ledgerwing.report.sheet.PageStyles;
+import dev.ledgerwing.report.sheet.PaperFiles;
 import dev.ledgerwing.report.sheet.SheetHead;
 import dev.ledgerwing.report.sheet.SheetPicture;
 import dev.ledgerwing.report.sheet.SheetRenderer;
@@ -12,6 +14,7 @@ import dev.ledgerwing.web.desk.Snapshot;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Objects;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -20,6 +23,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.servlet.resource.ResourceUrlProvider;
 import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 
 /** The build sheet of one revision: a page to print, a PDF to keep, and a small picture of it. */
@@ -29,11 +33,13 @@ class BuildSheetController {
 
     private final Readings readings;
     private final SheetRenderer renderer;
+    private final ResourceUrlProvider addresses;
     private final Clock clock;
 
-    BuildSheetController(Readings readings, SheetRenderer renderer, Clock clock) {
+    BuildSheetController(Readings readings, SheetRenderer renderer, ResourceUrlProvider addresses, Clock clock) {
         this.readings = readings;
         this.renderer = renderer;
+        this.addresses = addresses;
         this.clock = clock;
     }
 
@@ -41,7 +47,13 @@ class BuildSheetController {
     ResponseEntity<String> page(@PathVariable String code, @PathVariable int number, Figures figures) {
         return ResponseEntity.ok()
                 .contentType(new MediaType(MediaType.TEXT_HTML, StandardCharsets.UTF_8))
-                .body(renderer.html(sheet(code, number, figures), "/paper/"));
+                .body(renderer.html(sheet(code, number, figures), PageStyles.at(this::paper)));
+    }
+
+    /** Browsers keep our files for long, so their addresses change with their content. */
+    private String paper(String path) {
+        String plain = "/" + PaperFiles.FOLDER + path;
+        return Objects.requireNonNullElse(addresses.getForLookupPath(plain), plain);
     }
 
     @GetMapping("/build.pdf")

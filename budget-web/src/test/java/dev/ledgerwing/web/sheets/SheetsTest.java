@@ -64,6 +64,9 @@ class SheetsTest {
                         .toArray(String[]::new))
                 .contains("Local aviation rules and qualified judgement come first");
         assertThat(sheet.select("[style], style, script")).isEmpty();
+        assertThat(sheet.select("link[rel=stylesheet]").eachAttr("href"))
+                .hasSize(2)
+                .allMatch(address -> address.matches("/paper/[a-z]+-[0-9a-f]{32}\\.css"));
         for (String css : sheet.select("link[rel=stylesheet]").eachAttr("href")) {
             answer(css);
         }
