@@ -33,13 +33,13 @@ record FigureRow(String label, String before, String after, String change) {
         if (before.mass().unknownCount() + after.mass().unknownCount() > 0) {
             rows.text("Parts without a mass", mass -> Integer.toString(mass.unknownCount()));
         }
-        rows.text("Weighed", FigureRow::weighed);
+        rows.text("Weighed, of basic mass", FigureRow::weighed);
         return rows.made;
     }
 
     private static String weighed(MassStatement mass) {
         Double percent = mass.total().weighedPercent();
-        return percent == null ? "nothing" : Figures.percent(percent) + " of basic mass";
+        return percent == null ? "nothing" : Figures.percent(percent);
     }
 
     private record Rows(BuildReview before, BuildReview after, List<FigureRow> made) {

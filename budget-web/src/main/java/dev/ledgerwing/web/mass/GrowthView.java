@@ -5,7 +5,8 @@ import dev.ledgerwing.core.mass.GrowthHistory.Point;
 import dev.ledgerwing.core.mass.GrowthTrend;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Mass;
-import dev.ledgerwing.report.chart.GrowthChart;
+import dev.ledgerwing.core.quantity.MassUnit;
+import dev.ledgerwing.core.quantity.UnitSystem;
 import dev.ledgerwing.web.support.Moments;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -27,9 +28,9 @@ record GrowthView(@Nullable String chart, List<String> sentences, List<Row> poin
     /** The end of one day on which something changed. */
     record Row(String day, int revision, String target, String basic, String predicted, String margin) {}
 
-    static GrowthView of(GrowthHistory history, Figures figures) {
+    static GrowthView of(GrowthHistory history, @Nullable String chart, Figures figures) {
         return new GrowthView(
-                history.points().size() < 2 ? null : GrowthChart.svg(history, figures),
+                chart,
                 sentences(history, figures),
                 history.points().stream().map(point -> row(point, figures)).toList());
     }
@@ -57,7 +58,7 @@ record GrowthView(@Nullable String chart, List<String> sentences, List<Row> poin
     }
 
     private static String slope(GrowthTrend trend, LocalDate first, Figures figures) {
-        Mass aWeek = rounded(trend.gramsPerDay() * DAYS_OF_A_WEEK);
+        Mass aWeek = rounded(trend.gramsPerDay() * DAYS_OF_A_WEEK, figures);
         if (aWeek.mg() == 0) {
             return "Since " + Moments.day(first) + " the predicted mass has kept steady.";
         }
@@ -66,9 +67,12 @@ record GrowthView(@Nullable String chart, List<String> sentences, List<Row> poin
                 + " by about " + figures.mass(size) + " a week.";
     }
 
-    /** To two digits: more would pretend to know. */
-    private static Mass rounded(double grams) {
-        return Mass.ofGrams(new BigDecimal(grams).round(new MathContext(2)).doubleValue());
+    /** To two digits of the unit it is read in: more would pretend to know. */
+    private static Mass rounded(double grams, Figures figures) {
+        MassUnit unit = figures.units() == UnitSystem.OUNCE_INCH ? MassUnit.OZ : MassUnit.G;
+        double digits =
+                new BigDecimal(grams / unit.inGrams()).round(new MathContext(2)).doubleValue();
+        return Mass.ofGrams(digits * unit.inGrams());
     }
 
     private static String outlook(GrowthTrend trend, Figures figures) {

@@ -21,10 +21,12 @@ class MassPage {
 
     private final Readings readings;
     private final TitleBlocks titleBlocks;
+    private final GrowthCharts charts;
 
-    MassPage(Readings readings, TitleBlocks titleBlocks) {
+    MassPage(Readings readings, TitleBlocks titleBlocks, GrowthCharts charts) {
         this.readings = readings;
         this.titleBlocks = titleBlocks;
+        this.charts = charts;
     }
 
     void show(Snapshot shown, Figures figures, Model model) {
@@ -32,7 +34,8 @@ class MassPage {
         GrowthHistory history = GrowthHistory.of(
                 readings.history(code).stream().map(Revision::mass).toList());
         model.addAttribute("block", titleBlocks.of(shown, AirframePage.MASS, figures));
-        model.addAttribute("mass", MassView.of(shown.reviewIn(figures), history));
+        GrowthView growth = GrowthView.of(history, charts.of(history, figures), figures);
+        model.addAttribute("mass", MassView.of(shown.reviewIn(figures), growth));
         model.addAttribute("massUnit", figures.smallMassUnit());
     }
 

@@ -1,7 +1,6 @@
 package dev.ledgerwing.web.mass;
 
 import dev.ledgerwing.core.build.Build;
-import dev.ledgerwing.core.mass.GrowthHistory;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Budget;
@@ -27,7 +26,7 @@ record MassView(
         ForecastView forecast,
         RulesView rules) {
 
-    static MassView of(BuildReview review, GrowthHistory history) {
+    static MassView of(BuildReview review, GrowthView growth) {
         Build build = review.build();
         Figures figures = review.units();
         List<FindingRow> findings = FindingRow.of(review);
@@ -40,7 +39,7 @@ record MassView(
                 review.findings(Budget.MASS).size() - findings.size(),
                 Breakdown.of(review.mass(), figures),
                 CaseRow.of(review.mass(), figures),
-                GrowthView.of(history, figures),
+                growth,
                 ForecastView.of(review.massForecast(), figures),
                 RulesView.of(build.judgedBy(), build.airframe().stage(), figures));
     }

@@ -93,6 +93,6 @@ class DifferenceViewTest {
     void figuresThatNeitherHasAreLeftOut() {
         assertThat(view(1, 0).figures())
                 .extracting(FigureRow::label)
-                .containsExactly("Basic mass", "Growth allowance", "Predicted mass", "Lines", "Weighed");
+                .containsExactly("Basic mass", "Growth allowance", "Predicted mass", "Lines", "Weighed, of basic mass");
     }
 }
