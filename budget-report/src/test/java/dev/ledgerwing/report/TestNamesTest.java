@@ -16,8 +16,9 @@ import org.junit.platform.commons.annotation.Testable;
 class TestNamesTest {
 
     private static final DescribedPredicate<JavaClass> RUN = simpleNameEndingWith("Test")
+            .or(simpleNameEndingWith("IT"))
             .or(DescribedPredicate.describe("are nested", JavaClass::isNestedClass))
-            .as("named …Test, or nested in one");
+            .as("named …Test or …IT, or nested in one");
 
     @ArchTest
     static final ArchRule testsAreInClassesThatAreRun = methods()
