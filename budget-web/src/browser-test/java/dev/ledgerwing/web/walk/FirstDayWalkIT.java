@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import dev.ledgerwing.seed.SeedFleet;
@@ -83,7 +84,8 @@ class FirstDayWalkIT {
                 .setInputFiles(new FilePayload("floats.csv", "text/csv", SeedFleet.partsTable()));
         page.getByText("Read the file").click();
         assertThat(page.locator("main")).containsText("25 parts can be imported");
-        page.getByText("Import 25 parts").click();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Import 25 parts"))
+                .click();
     }
 
     private static String text(byte[] pdf) throws IOException {

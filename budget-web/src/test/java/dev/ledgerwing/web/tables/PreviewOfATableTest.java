@@ -26,7 +26,7 @@ class PreviewOfATableTest {
         assertThat(marked(preview, "meanings"))
                 .containsExactly("NAME", "QUANTITY", "UNIT_MASS", "BASIS", "STATION_X", "SUPPLIER", "NOTE");
         assertThat(marked(preview, "units")).containsExactly("", "", "g", "", "mm", "", "");
-        assertThat(preview.page().select("table.columns tbody tr").get(2).text())
+        assertThat(preview.page().select("table.column-list tbody tr").get(2).text())
                 .contains("Mass each [g]", "38,5 · 4,2 · 2,8", "from the heading “Mass each [g]”");
     }
 
@@ -113,7 +113,7 @@ class PreviewOfATableTest {
 
         assertThat(preview.page().select("main script, main i, main td b")).isEmpty();
         assertThat(preview.text("section[aria-labelledby=parts]")).contains("<script>alert(1)</script>", "=1+1");
-        assertThat(preview.text("table.columns")).contains("<i>Odd</i>");
+        assertThat(preview.text("table.column-list")).contains("<i>Odd</i>");
         assertThat(preview.text("section[aria-labelledby=import]")).contains("<b>Wing</b>, @SUM(A1)");
     }
 
@@ -124,7 +124,7 @@ class PreviewOfATableTest {
                 walk.readAgain(preview, Map.of("meaning 2", "QUANTITY", "unit 3", "oz", "reason", "spring clean"));
 
         assertThat(marked(again, "meanings")).containsExactly("NAME", "QUANTITY", "UNIT_MASS");
-        assertThat(again.page().select("table.columns .why").eachText())
+        assertThat(again.page().select("table.column-list .why").eachText())
                 .containsExactly("from the heading “Part”", "chosen by hand", "chosen by hand");
         assertThat(again.text("section[aria-labelledby=parts]")).contains("Spar", "2835", "5669.9");
         assertThat(again.page().expectFirst("[name=reason]").val()).isEqualTo("spring clean");
@@ -146,7 +146,7 @@ class PreviewOfATableTest {
     void asksWhatTheColumnsHoldWhereNoHeadingsSaySo() throws Exception {
         Answer preview = walk.preview("dunlin", TableWalk.rows("Spar;2;78,5", "Rib;14;3,2"));
         assertThat(preview.text("[role=alert]")).contains("No header row was found");
-        assertThat(preview.page().select("table.columns .sample").eachText())
+        assertThat(preview.page().select("table.column-list .sample").eachText())
                 .containsExactly("Spar · Rib", "2 · 14", "78,5 · 3,2");
 
         Answer told = walk.readAgain(
