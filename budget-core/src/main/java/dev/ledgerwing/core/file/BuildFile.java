@@ -36,7 +36,7 @@ public final class BuildFile {
         try {
             return readTree(RecordJson.MAPPER.readTree(bytes));
         } catch (JacksonException unreadable) {
-            return BuildReading.refused(place(unreadable), "not readable as JSON: " + unreadable.getOriginalMessage());
+            return BuildReading.refused(place(unreadable), "not readable as JSON: " + plainWords(unreadable));
         }
     }
 
@@ -54,6 +54,15 @@ public final class BuildFile {
         }
         List<Problem> problems = FileSchema.problemsIn(file);
         return problems.isEmpty() ? BuildBinding.bind(file) : BuildReading.refused(problems);
+    }
+
+    /** What the library says, without where it says it from and how it is configured. */
+    private static String plainWords(JacksonException unreadable) {
+        return unreadable
+                .getOriginalMessage()
+                .replaceFirst(
+                        "(?s)\\s*\\(start marker at \\[Source.*|\\s*at \\[Source.*|\\s*\\(.*DeserializationFeature.*",
+                        "");
     }
 
     private static String place(JacksonException unreadable) {

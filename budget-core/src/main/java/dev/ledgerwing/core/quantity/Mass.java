@@ -9,12 +9,13 @@ public record Mass(long mg) implements Comparable<Mass> {
     public static final Mass ZERO = new Mass(0);
 
     private static final double MG_PER_G = 1000;
-    private static final double LARGEST_G = 1e9;
+    /** More than the largest ledger that can be written down, and still exact in milligrams. */
+    private static final double LARGEST_G = 1e15;
 
-    /** The mass nearest to {@code grams}; half a milligram rounds away from zero. Finite and at most 10^9 g either way. */
+    /** The mass nearest to {@code grams}; half a milligram rounds away from zero. Finite and at most 10^15 g either way. */
     public static Mass ofGrams(double grams) {
         if (!(Math.abs(grams) <= LARGEST_G)) {
-            throw new IllegalArgumentException("mass must be a finite number of grams up to 1e9, was " + grams);
+            throw new IllegalArgumentException("mass must be a finite number of grams up to 1e15, was " + grams);
         }
         return new Mass(roundAwayFromZero(grams * MG_PER_G));
     }

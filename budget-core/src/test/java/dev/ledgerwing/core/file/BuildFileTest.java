@@ -128,6 +128,9 @@ class BuildFileTest {
         assertThat(problems("{\"format\": \"ledgerwing-build/9\"}").get(0))
                 .contains("this version reads ledgerwing-build/1");
         assertThat(problems("[".repeat(5000)).get(0)).contains("not readable as JSON");
+        for (String broken : List.of("{\"a\": [1, 2", "{\"a\": \"x", "{\"format\": \"x\"} {}", "nul")) {
+            assertThat(problems(broken).get(0)).doesNotContain("Source").doesNotContain("Feature");
+        }
     }
 
     @Test
