@@ -11,6 +11,7 @@ import dev.ledgerwing.web.desk.Seen;
 import dev.ledgerwing.web.desk.Signature;
 import dev.ledgerwing.web.desk.Snapshot;
 import dev.ledgerwing.web.team.Member;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -55,7 +56,16 @@ class BudgetChanges {
                 landings.strip(outcome, number, member.figures()).orElse(null),
                 head,
                 form.onto(seen, head, units),
-                Landings.sentences(outcome));
+                why(outcome));
+    }
+
+    /** Why the desk did not take it, and what to do. */
+    private static List<String> why(Outcome outcome) {
+        List<String> sentences = new ArrayList<>(Landings.sentences(outcome));
+        if (outcome instanceof Outcome.Clash) {
+            sentences.add("What you typed is still here: save it again to have it so, or cancel to leave it.");
+        }
+        return sentences;
     }
 
     private static Deed deed(Snapshot seen, BudgetSetting wanted) {

@@ -260,7 +260,8 @@ class BudgetFormTest {
                         .select("#airframe .notice.problem[role=alert]")
                         .text())
                 .isEqualTo("Mass budget, target: set differently on both sides."
-                        + " Ines made revision 2 in the meantime (target and stage).");
+                        + " Ines made revision 2 in the meantime (target and stage)."
+                        + " What you typed is still here: save it again to have it so, or cancel to leave it.");
         assertThat(value(clash, "seen")).isEqualTo("2");
         assertThat(value(clash, "target")).isEqualTo("7000");
         assertThat(value(clash, "reason")).isEqualTo("pump");
