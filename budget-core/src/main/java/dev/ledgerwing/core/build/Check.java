@@ -14,7 +14,7 @@ final class Check {
 
     private static final Pattern SLUG = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,39}");
-    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\\n\\t]]");
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\\n\\t]]|\\p{Cs}");
 
     private Check() {}
 
@@ -41,7 +41,7 @@ final class Check {
             return;
         }
         require(text.length() <= longest, what + " must be at most " + longest + " characters, was " + text.length());
-        require(!CONTROL.matcher(text).find(), what + " must not hold control characters");
+        require(!CONTROL.matcher(text).find(), what + " must not hold control characters or halves of characters");
     }
 
     static void mass(String what, @Nullable Mass mass) {

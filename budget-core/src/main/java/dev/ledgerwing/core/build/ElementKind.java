@@ -2,7 +2,6 @@ package dev.ledgerwing.core.build;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Function;
 
 /** The kinds of element a build consists of, and where in the record each is kept. */
@@ -31,13 +30,6 @@ public enum ElementKind {
     /** The elements of this kind in the order of the record. */
     public List<? extends Element> in(Build build) {
         return reader.apply(build);
-    }
-
-    public Optional<Element> find(Build build, String id) {
-        return in(build).stream()
-                .filter(element -> element.id().equals(id))
-                .<Element>map(element -> element)
-                .findFirst();
     }
 
     /** The word people use for one of them. */

@@ -83,9 +83,4 @@ public record PartLine(
         return new PartLine(
                 id, assembly, name, category, quantity, mass, changed, state, supply, note, serves, electrical, needs);
     }
-
-    public PartLine withId(String newId) {
-        return new PartLine(
-                newId, assembly, name, category, quantity, mass, place, state, supply, note, serves, electrical, needs);
-    }
 }

@@ -115,8 +115,8 @@ final class BuildBinding {
             Throwable reason = refused.getCause() == null ? refused : refused.getCause();
             problems.add(new Problem(
                     place + inner,
-                    reason instanceof JacksonException unfit
-                            ? unfit.getOriginalMessage()
+                    reason instanceof JacksonException
+                            ? "is written in a form that does not fit here, such as 3.0 for a whole number"
                             : String.valueOf(reason.getMessage())));
             return null;
         }

@@ -49,7 +49,7 @@ public final class QuantityText {
                         text,
                         "a number such as 12.5",
                         unit -> unit.isEmpty() || unit.equals("%") ? Optional.of(1.0) : Optional.empty())
-                .map(scaled -> Reading.of(scaled.number() * scaled.scale()));
+                .map(scaled -> Reading.of(scaled.number() * scaled.scale() + 0.0)); // no minus zero
     }
 
     /** The number itself, with {@code mark} ('.' or ',') as its decimal mark and the other one grouping thousands. */

@@ -15,6 +15,4 @@ interface AirframeRows extends Repository<AirframeRow, Long> {
 
     @Query("select a.code from AirframeRow a where a.cacheVersion <> :version order by a.code")
     List<String> codesNotCachedBy(int version);
-
-    long count();
 }

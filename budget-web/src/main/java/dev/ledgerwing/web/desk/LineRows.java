@@ -8,8 +8,6 @@ import org.springframework.data.repository.Repository;
 
 interface LineRows extends Repository<LineRow, Long> {
 
-    List<LineRow> findByAirframeIdOrderByLineId(long airframeId);
-
     List<LineRow> findByAirframeIdAndLineIdIn(long airframeId, Collection<String> lineIds);
 
     @Modifying

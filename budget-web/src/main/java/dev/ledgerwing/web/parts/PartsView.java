@@ -137,14 +137,14 @@ record PartsView(
         Map<String, MassGroup> totals = mass.byAssembly().stream()
                 .filter(group -> group.code() != null)
                 .collect(Collectors.toMap(group -> String.valueOf(group.code()), Function.identity()));
+        Set<String> inUse =
+                shown.build().lines().stream().map(PartLine::assembly).collect(Collectors.toSet());
         List<Group> groups = new ArrayList<>();
         for (Assembly assembly : shown.build().assemblies()) {
             List<Row> its = byAssembly.getOrDefault(assembly.code(), List.of());
             MassTotal total =
                     Objects.requireNonNull(totals.get(assembly.code())).total();
-            boolean isEmpty = shown.build().lines().stream()
-                    .noneMatch(line -> line.assembly().equals(assembly.code()));
-            if (!its.isEmpty() || (isEmpty && find.isEmpty())) {
+            if (!its.isEmpty() || (!inUse.contains(assembly.code()) && find.isEmpty())) {
                 groups.add(new Group(assembly.code(), assembly.name(), total.rows(), Total.of(total, figures), its));
             }
         }

@@ -22,11 +22,6 @@ public class Refusal extends RuntimeException {
         return new Refusal(HttpStatus.NOT_FOUND, sentence);
     }
 
-    /** An edit that clashes with what others did meanwhile. */
-    public static Refusal conflict(String sentence) {
-        return new Refusal(HttpStatus.CONFLICT, sentence);
-    }
-
     HttpStatus status() {
         return status;
     }
