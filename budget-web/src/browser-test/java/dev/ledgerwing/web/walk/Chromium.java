@@ -43,7 +43,7 @@ final class Chromium implements AutoCloseable {
     /** A refused form answers 422, which the browser reports though all is well. */
     private void hear(ConsoleMessage message) {
         if (message.type().equals("error") && !message.text().contains("422")) {
-            complaints.add(message.text());
+            complaints.add(message.text() + " " + message.location());
         }
     }
 

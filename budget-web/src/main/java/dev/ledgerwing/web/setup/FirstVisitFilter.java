@@ -18,7 +18,12 @@ class FirstVisitFilter extends OncePerRequestFilter {
 
     private final Members members;
     private final RequestMatcher neededThere = new OrRequestMatcher(
-            path(WELCOME), path("/css/**"), path("/js/**"), path("/webjars/**"), path("/icons/**"));
+            path(WELCOME),
+            path("/css/**"),
+            path("/js/**"),
+            path("/webjars/**"),
+            path("/icons/**"),
+            path("/favicon.ico"));
 
     FirstVisitFilter(Members members) {
         this.members = members;

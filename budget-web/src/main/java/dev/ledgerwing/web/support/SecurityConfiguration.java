@@ -23,7 +23,7 @@ class SecurityConfiguration {
             + " frame-ancestors 'none'";
 
     private static final String[] OPEN_TO_ALL = {
-        "/welcome", "/sign-in", "/error", "/css/**", "/icons/**", "/js/**", "/webjars/**"
+        "/welcome", "/sign-in", "/error", "/favicon.ico", "/css/**", "/icons/**", "/js/**", "/webjars/**"
     };
 
     @Bean
