@@ -61,6 +61,14 @@ class BuildTest {
     }
 
     @Test
+    void refusesHalfACharacterWhichNoFileCouldGiveBack() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Builds.airframe("Skiff \uD800"))
+                .withMessageContaining("halves of characters");
+        assertThat(Builds.airframe("Skiff \uD83D\uDEE9").name()).endsWith("\uD83D\uDEE9");
+    }
+
+    @Test
     void aMirroredPartNeedsAnEvenQuantity() {
         PartLine servo = Builds.small().lines().get(1);
         LinePlace mirrored = new LinePlace(null, null, null, null, null, Length.ofMm(400));

@@ -182,18 +182,7 @@ class SheetRendererTest {
     }
 
     @ParameterizedTest(name = "{index}")
-    @ValueSource(
-            strings = {
-                "\uFFFE",
-                "\uD800",
-                "\u0085",
-                "\u202E",
-                "]]>",
-                "&amp;",
-                "<![CDATA[",
-                "\u0636\u0639",
-                "\uD83D\uDEE9"
-            })
+    @ValueSource(strings = {"\uFFFE", "\u0085", "\u202E", "]]>", "&amp;", "<![CDATA[", "\u0636\u0639", "\uD83D\uDEE9"})
     void printsWhateverANameHolds(String strange) throws IOException {
         Build build = Builds.called(Builds.complete(), "skiff", "Skiff " + strange + " II");
 
