@@ -56,7 +56,8 @@ class SignInTest {
     @Test
     void neverLeadsToWhatABrowserAsksForByItself() {
         Page form = browser.open("/sign-in");
-        assertThat(browser.picture("/favicon.ico")).isEqualTo(302);
+        assertThat(browser.picture("/favicon.ico")).isEqualTo(200);
+        assertThat(browser.picture("/apple-touch-icon.png")).isEqualTo(302);
         assertThat(signIn(form, TestMember.NAME, TestMember.PASSPHRASE).path()).isEqualTo("/");
     }
 
