@@ -72,6 +72,7 @@ class FirstDayWalkIT {
             page.navigate("/airframes/snipe/sheets");
             page.getByText("Open to print").click();
             assertThat(page.locator("body")).containsText("Local aviation rules");
+            page.evaluate("document.fonts.ready.then(() => true)"); // text is blank on paper until its font is there
             String paper = text(page.pdf(new Page.PdfOptions().setFormat("A4")));
             assertThat(paper).contains("Snipe").contains("Towing hook").contains("Float keel strip, ash");
             assertThat(chromium.complaints()).isEmpty();
