@@ -45,10 +45,15 @@ public record Build(
 
     /** A new airframe with nothing in it yet. */
     public static Build blank(Airframe airframe, MassBudget budget) {
+        return blank(airframe, budget, JudgedBy.OWN_CHOICE);
+    }
+
+    /** A new airframe with nothing in it yet, judged by rules of its own. */
+    public static Build blank(Airframe airframe, MassBudget budget, JudgedBy judgedBy) {
         return new Build(
                 airframe,
                 budget,
-                JudgedBy.OWN_CHOICE,
+                judgedBy,
                 List.of(),
                 List.of(),
                 List.of(LoadCase.everythingAboard()),

@@ -4,7 +4,6 @@ import dev.ledgerwing.core.build.Edit.Placement;
 import dev.ledgerwing.core.build.Edit.PutElement;
 import dev.ledgerwing.core.build.Edit.PutSection;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -44,8 +43,8 @@ public record BuildChange(String title, Nature nature, List<Edit> edits) {
 
     private static List<Edit> elementEdits(
             ElementKind kind, List<? extends Element> before, List<? extends Element> after) {
-        Map<String, Element> was = byId(before);
-        Map<String, Element> is = byId(after);
+        Map<String, Element> was = ElementKind.byId(before);
+        Map<String, Element> is = ElementKind.byId(after);
         List<Edit> edits = new ArrayList<>();
         List<String> order = new ArrayList<>();
         for (Element element : before) {
@@ -73,12 +72,6 @@ public record BuildChange(String title, Nature nature, List<Edit> edits) {
             at++;
         }
         return edits;
-    }
-
-    private static Map<String, Element> byId(List<? extends Element> elements) {
-        Map<String, Element> map = new LinkedHashMap<>();
-        elements.forEach(element -> map.put(element.id(), element));
-        return map;
     }
 
     /**

@@ -4,7 +4,6 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -72,9 +71,9 @@ public final class BuildMerge {
             List<? extends Element> base,
             List<? extends Element> theirs,
             List<? extends Element> mine) {
-        Map<String, Element> was = byId(base);
-        Map<String, Element> their = byId(theirs);
-        Map<String, Element> my = byId(mine);
+        Map<String, Element> was = ElementKind.byId(base);
+        Map<String, Element> their = ElementKind.byId(theirs);
+        Map<String, Element> my = ElementKind.byId(mine);
         Map<String, Element> merged = new HashMap<>();
         for (String id : union(their.keySet(), my.keySet())) {
             String subject = kind.word() + " “" + name(id, their, my) + "”";
@@ -153,12 +152,6 @@ public final class BuildMerge {
 
     private static List<String> ids(List<? extends Element> elements) {
         return elements.stream().map(Element::id).toList();
-    }
-
-    private static Map<String, Element> byId(List<? extends Element> elements) {
-        Map<String, Element> map = new LinkedHashMap<>();
-        elements.forEach(element -> map.put(element.id(), element));
-        return map;
     }
 
     private static Set<String> union(Set<String> first, Set<String> second) {

@@ -1,7 +1,9 @@
 package dev.ledgerwing.core.build;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Function;
 
 /** The kinds of element a build consists of, and where in the record each is kept. */
@@ -30,6 +32,13 @@ public enum ElementKind {
     /** The elements of this kind in the order of the record. */
     public List<? extends Element> in(Build build) {
         return reader.apply(build);
+    }
+
+    /** Elements by their id, in the order given. */
+    static Map<String, Element> byId(List<? extends Element> elements) {
+        Map<String, Element> map = new LinkedHashMap<>();
+        elements.forEach(element -> map.put(element.id(), element));
+        return map;
     }
 
     /** The word people use for one of them. */

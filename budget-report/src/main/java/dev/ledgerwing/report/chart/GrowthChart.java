@@ -4,8 +4,6 @@ import dev.ledgerwing.core.mass.GrowthHistory;
 import dev.ledgerwing.core.mass.GrowthHistory.Point;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Mass;
-import dev.ledgerwing.core.quantity.MassUnit;
-import dev.ledgerwing.core.quantity.UnitSystem;
 import dev.ledgerwing.report.sheet.PaperFiles;
 import java.awt.Font;
 import java.awt.FontFormatException;
@@ -42,8 +40,7 @@ public final class GrowthChart {
         if (history.points().isEmpty()) {
             throw new IllegalArgumentException("a growth chart needs one revision at least");
         }
-        GrowthCurves curves =
-                new GrowthCurves(history, units.units() == UnitSystem.OUNCE_INCH ? MassUnit.OZ : MassUnit.G);
+        GrowthCurves curves = new GrowthCurves(history, units.units().massUnit());
         SVGGraphics2D drawing = new SVGGraphics2D(WIDTH, HEIGHT);
         drawing.setGeomDoubleConverter(GrowthChart::tenths);
         drawing.setTransformDoubleConverter(GrowthChart::tenths);

@@ -5,11 +5,8 @@ import dev.ledgerwing.core.build.BuildChange;
 import dev.ledgerwing.core.build.BuildMerge;
 import dev.ledgerwing.core.build.Conflict;
 import dev.ledgerwing.core.build.InvalidBuild;
-import dev.ledgerwing.core.build.LoadCase;
 import dev.ledgerwing.core.build.Nature;
-import dev.ledgerwing.core.build.Power;
 import dev.ledgerwing.core.build.Problem;
-import dev.ledgerwing.core.build.Radio;
 import dev.ledgerwing.core.review.ReviewDelta;
 import java.time.Clock;
 import java.time.Instant;
@@ -60,7 +57,8 @@ public class Desk {
                     throw new AirframeCodeTaken(code);
                 }
                 AirframeRow airframe = new AirframeRow(code);
-                Build nothing = emptied(build);
+                // what a first revision is told against: the same airframe with nothing in it
+                Build nothing = Build.blank(build.airframe(), build.budget(), build.judgedBy());
                 BuildChange change = BuildChange.between("New airframe", Nature.FITTED, nothing, build);
                 return append(airframe, nothing, Judged.of(build), entry(change, signature, moment));
             });
@@ -74,21 +72,6 @@ public class Desk {
 
     public Snapshot open(Build build, Signature signature) {
         return open(build, signature, clock.instant());
-    }
-
-    /** What a first revision is told against: the same airframe with nothing in it. */
-    private static Build emptied(Build build) {
-        return new Build(
-                build.airframe(),
-                build.budget(),
-                build.judgedBy(),
-                List.of(),
-                List.of(),
-                List.of(LoadCase.everythingAboard()),
-                List.of(),
-                Power.NONE,
-                Radio.NONE,
-                null);
     }
 
     /**

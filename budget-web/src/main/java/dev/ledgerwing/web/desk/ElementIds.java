@@ -24,11 +24,7 @@ public class ElementIds {
 
     /** An id that no line of the build has. */
     public String freshLine(Build build) {
-        String id;
-        do {
-            id = next();
-        } while (build.line(id).isPresent());
-        return id;
+        return freshLines(build).get();
     }
 
     /** Ids for many new lines of one build: none that it has, and none twice. */

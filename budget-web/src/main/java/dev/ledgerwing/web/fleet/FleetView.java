@@ -27,8 +27,7 @@ record FleetView(List<Row> rows, List<Event> lately) {
             String title) {}
 
     /** One revision of some airframe. */
-    record Event(
-            String when, String who, String code, String name, int number, String title, String change, boolean grew) {}
+    record Event(String when, String who, String code, String name, int number, String title, String change) {}
 
     private static final Comparator<AirframeHeadline> WORST_FIRST = Comparator.comparing(AirframeHeadline::massVerdict)
             .reversed()
@@ -83,7 +82,6 @@ record FleetView(List<Row> rows, List<Event> lately) {
                 found.airframeName(),
                 found.revision().number(),
                 found.revision().title(),
-                change == null || change.mg() == 0 ? "" : figures.signedMass(change),
-                change != null && change.mg() > 0);
+                change == null || change.mg() == 0 ? "" : figures.signedMass(change));
     }
 }

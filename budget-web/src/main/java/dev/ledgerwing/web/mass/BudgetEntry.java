@@ -34,7 +34,7 @@ final class BudgetEntry {
         this.form = form;
         this.shown = BudgetForm.of(seen, units);
         this.stored = seen.build().budget();
-        this.unit = units == UnitSystem.OUNCE_INCH ? MassUnit.OZ : MassUnit.G;
+        this.unit = units.massUnit();
         this.problems = problems;
     }
 

@@ -6,7 +6,6 @@ import dev.ledgerwing.core.mass.GrowthTrend;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Mass;
 import dev.ledgerwing.core.quantity.MassUnit;
-import dev.ledgerwing.core.quantity.UnitSystem;
 import dev.ledgerwing.web.support.Moments;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -69,7 +68,7 @@ record GrowthView(@Nullable String chart, List<String> sentences, List<Row> poin
 
     /** To two digits of the unit it is read in: more would pretend to know. */
     private static Mass rounded(double grams, Figures figures) {
-        MassUnit unit = figures.units() == UnitSystem.OUNCE_INCH ? MassUnit.OZ : MassUnit.G;
+        MassUnit unit = figures.units().massUnit();
         double digits =
                 new BigDecimal(grams / unit.inGrams()).round(new MathContext(2)).doubleValue();
         return Mass.ofGrams(digits * unit.inGrams());
