@@ -1,46 +1,58 @@
 package dev.ledgerwing.core.build;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What one airframe's build consists of: the record that every budget is computed from. Immutable; refuses, with everything
  * that is wrong, a record whose parts do not fit together.
  *
- * @param booking what the scales said and no line explains; null = nothing booked
+ * @param bays spaces that parts must stay inside, and {@code keepApart} the parts that must not sit close together
+ * @param booking what the scales said of the whole airframe and no line explains; null = nothing booked
+ * @param assemblyBookings the same for assemblies that were weighed by themselves, one for each at most
  */
 public record Build(
         Airframe airframe,
         MassBudget budget,
         JudgedBy judgedBy,
+        Geometry geometry,
         List<Assembly> assemblies,
         List<PartLine> lines,
         List<LoadCase> loadCases,
+        List<Bay> bays,
+        List<KeepApart> keepApart,
         List<Phase> phases,
         Power power,
         Radio radio,
-        @Nullable Booking booking) {
+        List<WeighIn> weighIns,
+        @Nullable Booking booking,
+        List<AssemblyBooking> assemblyBookings) {
 
     public Build {
         assemblies = List.copyOf(assemblies);
         lines = List.copyOf(lines);
         loadCases = List.copyOf(loadCases);
+        bays = List.copyOf(bays);
+        keepApart = List.copyOf(keepApart);
         phases = List.copyOf(phases);
-        References.check(Map.of(
-                ElementKind.ASSEMBLY,
-                assemblies,
-                ElementKind.LINE,
-                lines,
-                ElementKind.LOAD_CASE,
-                loadCases,
-                ElementKind.PHASE,
-                phases,
-                ElementKind.RAIL,
-                power.rails(),
-                ElementKind.FUNCTION,
-                radio.functions()));
+        weighIns = List.copyOf(weighIns);
+        assemblyBookings = List.copyOf(assemblyBookings);
+        Map<ElementKind, List<? extends Element>> elements = new EnumMap<>(ElementKind.class);
+        elements.put(ElementKind.ASSEMBLY, assemblies);
+        elements.put(ElementKind.LINE, lines);
+        elements.put(ElementKind.LOAD_CASE, loadCases);
+        elements.put(ElementKind.BAY, bays);
+        elements.put(ElementKind.KEEP_APART, keepApart);
+        elements.put(ElementKind.PHASE, phases);
+        elements.put(ElementKind.RAIL, power.rails());
+        elements.put(ElementKind.FUNCTION, radio.functions());
+        elements.put(ElementKind.WEIGH_IN, weighIns);
+        elements.put(ElementKind.ASSEMBLY_BOOKING, assemblyBookings);
+        References.check(elements);
     }
 
     /** A new airframe with nothing in it yet. */
@@ -54,13 +66,18 @@ public record Build(
                 airframe,
                 budget,
                 judgedBy,
+                Geometry.NONE,
                 List.of(),
                 List.of(),
                 List.of(LoadCase.everythingAboard()),
                 List.of(),
+                List.of(),
+                List.of(),
                 Power.NONE,
                 Radio.NONE,
-                null);
+                List.of(),
+                null,
+                List.of());
     }
 
     public LoadCase designCase() {
@@ -77,23 +94,74 @@ public record Build(
                 .findFirst();
     }
 
+    /** The booking of one assembly. */
+    public Optional<Booking> bookingOf(String assembly) {
+        return assemblyBookings.stream()
+                .filter(booked -> booked.assembly().equals(assembly))
+                .map(AssemblyBooking::booking)
+                .findFirst();
+    }
+
+    /** Every booking, of the airframe and of its assemblies. */
+    public List<Booking> bookings() {
+        return Stream.concat(
+                        Stream.ofNullable(booking), assemblyBookings.stream().map(AssemblyBooking::booking))
+                .toList();
+    }
+
     public Build withAirframe(Airframe changed) {
-        return new Build(changed, budget, judgedBy, assemblies, lines, loadCases, phases, power, radio, booking);
+        return with(SectionKind.AIRFRAME, changed);
     }
 
     public Build withBudget(MassBudget changed) {
-        return new Build(airframe, changed, judgedBy, assemblies, lines, loadCases, phases, power, radio, booking);
+        return with(SectionKind.BUDGET, changed);
     }
 
-    public Build withLines(List<PartLine> changed) {
-        return new Build(airframe, budget, judgedBy, assemblies, changed, loadCases, phases, power, radio, booking);
-    }
-
-    public Build withAssemblies(List<Assembly> changed) {
-        return new Build(airframe, budget, judgedBy, changed, lines, loadCases, phases, power, radio, booking);
+    public Build withGeometry(Geometry changed) {
+        return with(SectionKind.GEOMETRY, changed);
     }
 
     public Build withBooking(@Nullable Booking changed) {
-        return new Build(airframe, budget, judgedBy, assemblies, lines, loadCases, phases, power, radio, changed);
+        return with(SectionKind.BOOKING, changed);
+    }
+
+    public Build withLines(List<PartLine> changed) {
+        return with(ElementKind.LINE, changed);
+    }
+
+    public Build withAssemblies(List<Assembly> changed) {
+        return with(ElementKind.ASSEMBLY, changed);
+    }
+
+    public Build withLoadCases(List<LoadCase> changed) {
+        return with(ElementKind.LOAD_CASE, changed);
+    }
+
+    public Build withBays(List<Bay> changed) {
+        return with(ElementKind.BAY, changed);
+    }
+
+    public Build withKeepApart(List<KeepApart> changed) {
+        return with(ElementKind.KEEP_APART, changed);
+    }
+
+    public Build withWeighIns(List<WeighIn> changed) {
+        return with(ElementKind.WEIGH_IN, changed);
+    }
+
+    public Build withAssemblyBookings(List<AssemblyBooking> changed) {
+        return with(ElementKind.ASSEMBLY_BOOKING, changed);
+    }
+
+    private Build with(SectionKind section, @Nullable Record changed) {
+        BuildParts parts = BuildParts.of(this);
+        parts.put(section, changed);
+        return parts.assemble();
+    }
+
+    private Build with(ElementKind kind, List<? extends Element> changed) {
+        BuildParts parts = BuildParts.of(this);
+        parts.put(kind, changed);
+        return parts.assemble();
     }
 }

@@ -16,13 +16,18 @@ public final class BuildCopy {
                 airframe,
                 budget,
                 pattern.judgedBy(),
+                pattern.geometry(),
                 pattern.assemblies(),
                 pattern.lines().stream().map(BuildCopy::another).toList(),
                 pattern.loadCases().stream().map(BuildCopy::another).toList(),
+                pattern.bays(),
+                pattern.keepApart(),
                 pattern.phases(),
                 pattern.power(),
                 pattern.radio(),
-                null);
+                List.of(),
+                null,
+                List.of());
     }
 
     private static PartLine another(PartLine line) {

@@ -29,8 +29,8 @@ final class BuildParts {
         return Objects.requireNonNull(elements.get(kind));
     }
 
-    void put(ElementKind kind, List<Element> changed) {
-        elements.put(kind, changed);
+    void put(ElementKind kind, List<? extends Element> changed) {
+        elements.put(kind, new ArrayList<>(changed));
     }
 
     void put(SectionKind section, @Nullable Record changed) {
@@ -44,13 +44,18 @@ final class BuildParts {
                 (Airframe) required(SectionKind.AIRFRAME),
                 (MassBudget) required(SectionKind.BUDGET),
                 (JudgedBy) required(SectionKind.JUDGED_BY),
+                (Geometry) required(SectionKind.GEOMETRY),
                 all(ElementKind.ASSEMBLY, Assembly.class::cast),
                 all(ElementKind.LINE, PartLine.class::cast),
                 all(ElementKind.LOAD_CASE, LoadCase.class::cast),
+                all(ElementKind.BAY, Bay.class::cast),
+                all(ElementKind.KEEP_APART, KeepApart.class::cast),
                 all(ElementKind.PHASE, Phase.class::cast),
                 new Power(all(ElementKind.RAIL, Rail.class::cast)),
                 new Radio(all(ElementKind.FUNCTION, RadioFunction.class::cast)),
-                booking);
+                all(ElementKind.WEIGH_IN, WeighIn.class::cast),
+                booking,
+                all(ElementKind.ASSEMBLY_BOOKING, AssemblyBooking.class::cast));
     }
 
     private Record required(SectionKind section) {

@@ -1,7 +1,8 @@
 package dev.ledgerwing.core.build;
 
 /** A part of the record with an identity of its own, which changes and merges are followed by. Always a record. */
-public sealed interface Element permits Assembly, PartLine, LoadCase, Phase, Rail, RadioFunction {
+public sealed interface Element
+        permits Assembly, PartLine, LoadCase, Bay, KeepApart, Phase, Rail, RadioFunction, WeighIn, AssemblyBooking {
 
     /** Its id or code, unique among its kind in one build. */
     String id();

@@ -11,9 +11,13 @@ public enum ElementKind {
     ASSEMBLY(Assembly.class, "assemblies", Build::assemblies),
     LINE(PartLine.class, "lines", Build::lines),
     LOAD_CASE(LoadCase.class, "loadCases", Build::loadCases),
+    BAY(Bay.class, "bays", Build::bays),
+    KEEP_APART(KeepApart.class, "keepApart", Build::keepApart),
     PHASE(Phase.class, "phases", Build::phases),
     RAIL(Rail.class, "power.rails", build -> build.power().rails()),
-    FUNCTION(RadioFunction.class, "radio.functions", build -> build.radio().functions());
+    FUNCTION(RadioFunction.class, "radio.functions", build -> build.radio().functions()),
+    WEIGH_IN(WeighIn.class, "weighIns", Build::weighIns),
+    ASSEMBLY_BOOKING(AssemblyBooking.class, "assemblyBookings", Build::assemblyBookings);
 
     private final Class<? extends Element> type;
     private final String path;
@@ -43,11 +47,22 @@ public enum ElementKind {
 
     /** The word people use for one of them. */
     public String word() {
-        return this == LINE ? "part" : name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return switch (this) {
+            case LINE -> "part";
+            case KEEP_APART -> "rule to keep apart";
+            case WEIGH_IN -> "weigh-in";
+            case ASSEMBLY_BOOKING -> "booking of the assembly";
+            default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        };
     }
 
     String plural() {
-        return this == ASSEMBLY ? "assemblies" : word() + "s";
+        return switch (this) {
+            case ASSEMBLY -> "assemblies";
+            case KEEP_APART -> "rules to keep apart";
+            case ASSEMBLY_BOOKING -> "bookings of assemblies";
+            default -> word() + "s";
+        };
     }
 
     String place(int index) {

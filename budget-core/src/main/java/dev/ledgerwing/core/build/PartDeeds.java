@@ -1,11 +1,9 @@
 package dev.ledgerwing.core.build;
 
-import dev.ledgerwing.core.quantity.Mass;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 
 /** What builders do to the parts of a record, each as the record after it. */
 public final class PartDeeds {
@@ -27,7 +25,8 @@ public final class PartDeeds {
 
     /**
      * Puts a part in the place of the one with its id. Where the ledger is {@link Nature#CORRECTED} and a difference to the
-     * scales is booked, the booking takes the opposite: what is aboard has not changed, so the total stays.
+     * scales is booked, the booking takes the opposite in mass and moments: what is aboard has not changed, so the total stays.
+     * Where another mass is {@link Nature#FITTED}, the part is no longer the one that stood on the scales.
      *
      * @throws IllegalArgumentException when the part is no longer there
      */
@@ -37,38 +36,48 @@ public final class PartDeeds {
         Build changed = build.withLines(build.lines().stream()
                 .map(line -> line.id().equals(after.id()) ? after : line)
                 .toList());
-        return nature == Nature.CORRECTED
-                ? changed.withBooking(compensated(build, after.totalMass().minus(before.totalMass()), after.id()))
-                : changed;
-    }
-
-    private static @Nullable Booking compensated(Build build, Mass difference, String line) {
-        Booking booking = build.booking();
-        if (booking == null || build.designCase().absent().contains(line)) {
-            return booking;
+        if (nature == Nature.CORRECTED) {
+            return Bookings.correctedFor(build, before, after).in(changed);
         }
-        Mass left = booking.mass().minus(difference);
-        return left.equals(Mass.ZERO) ? null : new Booking(left, booking.reason());
+        boolean samePart = before.mass().equals(after.mass()) && before.quantity() == after.quantity();
+        return samePart ? changed : changed.withWeighIns(without(changed.weighIns(), after.id()));
     }
 
-    /** Removes a part, and the mention of it in every load case. */
-    public static Build removed(Build build, String id) {
-        List<PartLine> lines =
-                build.lines().stream().filter(line -> !line.id().equals(id)).toList();
-        List<LoadCase> loadCases = build.loadCases().stream()
-                .map(loadCase -> without(loadCase, id))
+    private static List<WeighIn> without(List<WeighIn> weighIns, String line) {
+        return weighIns.stream()
+                .map(weighIn -> weighIn.withAboard(weighIn.aboard().stream()
+                        .filter(each -> !each.equals(line))
+                        .toList()))
                 .toList();
-        return new Build(
-                build.airframe(),
-                build.budget(),
-                build.judgedBy(),
-                build.assemblies(),
-                lines,
-                loadCases,
-                build.phases(),
-                build.power(),
-                build.radio(),
-                build.booking());
+    }
+
+    /** Removes a part, and the mention of it in every load case, bay, rule and weigh-in. */
+    public static Build removed(Build build, String id) {
+        BuildParts parts = BuildParts.of(build);
+        parts.put(
+                ElementKind.LINE,
+                build.lines().stream().filter(line -> !line.id().equals(id)).toList());
+        parts.put(
+                ElementKind.LOAD_CASE,
+                build.loadCases().stream()
+                        .map(loadCase -> without(loadCase, id))
+                        .toList());
+        parts.put(
+                ElementKind.BAY,
+                build.bays().stream().map(bay -> without(bay, id)).toList());
+        parts.put(
+                ElementKind.KEEP_APART,
+                build.keepApart().stream()
+                        .filter(rule ->
+                                !rule.first().equals(id) && !rule.second().equals(id))
+                        .toList());
+        parts.put(ElementKind.WEIGH_IN, without(build.weighIns(), id));
+        return parts.assemble();
+    }
+
+    private static Bay without(Bay bay, String id) {
+        return bay.withHolds(
+                bay.holds().stream().filter(each -> !each.equals(id)).toList());
     }
 
     private static LoadCase without(LoadCase loadCase, String id) {
@@ -100,7 +109,7 @@ public final class PartDeeds {
     }
 
     /**
-     * Removes an assembly that holds nothing any more.
+     * Removes an assembly that holds nothing any more, and what was booked for it.
      *
      * @throws IllegalArgumentException while parts belong to it
      */
@@ -109,8 +118,17 @@ public final class PartDeeds {
                 .filter(line -> line.assembly().equals(code))
                 .count();
         Check.require(parts == 0, "the assembly still holds " + parts + (parts == 1 ? " part" : " parts"));
-        return build.withAssemblies(build.assemblies().stream()
-                .filter(assembly -> !assembly.code().equals(code))
-                .toList());
+        BuildParts left = BuildParts.of(build);
+        left.put(
+                ElementKind.ASSEMBLY,
+                build.assemblies().stream()
+                        .filter(assembly -> !assembly.code().equals(code))
+                        .toList());
+        left.put(
+                ElementKind.ASSEMBLY_BOOKING,
+                build.assemblyBookings().stream()
+                        .filter(booked -> !booked.assembly().equals(code))
+                        .toList());
+        return left.assemble();
     }
 }

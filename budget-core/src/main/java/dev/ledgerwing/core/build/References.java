@@ -23,6 +23,8 @@ final class References {
         elements.forEach(references::namedApart);
         references.lines();
         references.loadCases();
+        references.placing();
+        references.bookings();
         references.phases();
         if (!references.problems.isEmpty()) {
             throw new InvalidBuild(references.problems);
@@ -70,6 +72,29 @@ final class References {
         long designs = loadCases.stream().filter(LoadCase::design).count();
         if (designs != 1) {
             add("loadCases", "exactly one load case must be the design case, there are " + designs);
+        }
+    }
+
+    private void placing() {
+        Set<String> lines = ids(ElementKind.LINE);
+        List<Bay> bays = all(ElementKind.BAY, Bay.class);
+        for (int i = 0; i < bays.size(); i++) {
+            String place = ElementKind.BAY.place(i) + ".holds";
+            bays.get(i).holds().forEach(id -> refer(place, id, lines, "part"));
+        }
+        List<KeepApart> rules = all(ElementKind.KEEP_APART, KeepApart.class);
+        for (int i = 0; i < rules.size(); i++) {
+            refer(ElementKind.KEEP_APART.place(i) + ".first", rules.get(i).first(), lines, "part");
+            refer(ElementKind.KEEP_APART.place(i) + ".second", rules.get(i).second(), lines, "part");
+        }
+    }
+
+    private void bookings() {
+        Set<String> assemblies = ids(ElementKind.ASSEMBLY);
+        List<AssemblyBooking> bookings = all(ElementKind.ASSEMBLY_BOOKING, AssemblyBooking.class);
+        for (int i = 0; i < bookings.size(); i++) {
+            String place = ElementKind.ASSEMBLY_BOOKING.place(i) + ".assembly";
+            refer(place, bookings.get(i).assembly(), assemblies, "assembly");
         }
     }
 

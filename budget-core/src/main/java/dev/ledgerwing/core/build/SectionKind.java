@@ -8,6 +8,7 @@ public enum SectionKind {
     AIRFRAME("airframe", Airframe.class, Build::airframe),
     BUDGET("mass budget", MassBudget.class, Build::budget),
     JUDGED_BY("rules it is judged by", JudgedBy.class, Build::judgedBy),
+    GEOMETRY("geometry and limits", Geometry.class, Build::geometry),
     BOOKING("booking", Booking.class, Build::booking);
 
     private final String word;

@@ -2,9 +2,13 @@ package dev.ledgerwing.core.file;
 
 import dev.ledgerwing.core.build.Airframe;
 import dev.ledgerwing.core.build.Assembly;
+import dev.ledgerwing.core.build.AssemblyBooking;
+import dev.ledgerwing.core.build.Bay;
 import dev.ledgerwing.core.build.Booking;
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.Geometry;
 import dev.ledgerwing.core.build.JudgedBy;
+import dev.ledgerwing.core.build.KeepApart;
 import dev.ledgerwing.core.build.LinePlace;
 import dev.ledgerwing.core.build.LoadCase;
 import dev.ledgerwing.core.build.MassBudget;
@@ -17,6 +21,7 @@ import dev.ledgerwing.core.build.Radio;
 import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.Supply;
+import dev.ledgerwing.core.build.WeighIn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -44,10 +49,16 @@ final class BuildBinding {
         Airframe airframe = binding.one(file, "airframe", Airframe.class);
         MassBudget budget = binding.one(file, "budget", MassBudget.class);
         JudgedBy judgedBy = binding.one(file, "judgedBy", JudgedBy.class);
+        Geometry geometry = binding.one(file, "geometry", Geometry.class);
         Booking booking = binding.one(file, "booking", Booking.class);
         List<Assembly> assemblies = binding.all(file.path("assemblies"), "assemblies", Assembly.class);
         List<PartLine> lines = binding.all(file.path("lines"), "lines", PartLine.class);
         List<LoadCase> loadCases = binding.all(file.path("loadCases"), "loadCases", LoadCase.class);
+        List<Bay> bays = binding.all(file.path("bays"), "bays", Bay.class);
+        List<KeepApart> keepApart = binding.all(file.path("keepApart"), "keepApart", KeepApart.class);
+        List<WeighIn> weighIns = binding.all(file.path("weighIns"), "weighIns", WeighIn.class);
+        List<AssemblyBooking> assemblyBookings =
+                binding.all(file.path("assemblyBookings"), "assemblyBookings", AssemblyBooking.class);
         List<Phase> phases = binding.all(file.path("phases"), "phases", Phase.class);
         List<Rail> rails = binding.all(file.path("power").path("rails"), "power.rails", Rail.class);
         List<RadioFunction> functions =
@@ -60,13 +71,18 @@ final class BuildBinding {
                     airframe,
                     budget == null ? new MassBudget(null, null, null, null) : budget,
                     judgedBy == null ? JudgedBy.OWN_CHOICE : judgedBy,
+                    geometry == null ? Geometry.NONE : geometry,
                     assemblies,
                     lines,
                     loadCases,
+                    bays,
+                    keepApart,
                     phases,
                     new Power(rails),
                     new Radio(functions),
-                    booking));
+                    weighIns,
+                    booking,
+                    assemblyBookings));
         } catch (IllegalArgumentException refused) {
             return BuildReading.refused(BuildFile.problemsOf(refused, ""));
         }
@@ -74,6 +90,9 @@ final class BuildBinding {
 
     /** Takes out of a written file what reading fills in again. */
     static void leaveOutEmpty(ObjectNode file) {
+        if (file.path("geometry").isEmpty()) {
+            file.remove("geometry");
+        }
         for (JsonNode line : file.path("lines")) {
             LEFT_OUT.forEach((name, group) -> {
                 if (RecordJson.MAPPER.valueToTree(group).equals(line.path(name))) {

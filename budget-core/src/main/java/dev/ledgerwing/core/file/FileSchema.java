@@ -120,13 +120,16 @@ final class FileSchema {
         return Math.abs(number.scale()) + number.precision() > LONGEST_SHOWN ? node.toString() : number.toPlainString();
     }
 
-    /** Masses and lengths are kept in whole thousandths; a finer one would not come back as it was written. */
+    /** Masses and lengths are kept in whole thousandths, moments in millionths; a finer one would not come back as it was written. */
     private static void addFinerThanAThousandth(JsonNode node, String place, List<Problem> problems) {
         for (Map.Entry<String, JsonNode> property : node.properties()) {
             String here = join(place, property.getKey());
             JsonNode value = property.getValue();
-            if (isQuantity(property.getKey()) && value.isNumber() && isTooFine(value.decimalValue())) {
-                problems.add(new Problem(here, "must have at most three decimals, was " + shown(value)));
+            if (isQuantity(property.getKey())
+                    && value.isNumber()
+                    && isTooFine(property.getKey(), value.decimalValue())) {
+                String most = isMoment(property.getKey()) ? "six" : "three";
+                problems.add(new Problem(here, "must have at most " + most + " decimals, was " + shown(value)));
             }
             addFinerThanAThousandth(value, here, problems);
         }
@@ -141,8 +144,13 @@ final class FileSchema {
         return name.endsWith("G") || name.endsWith("Mm");
     }
 
-    private static boolean isTooFine(BigDecimal number) {
-        return number.signum() != 0 && number.stripTrailingZeros().scale() > 3;
+    /** A moment is a product of the two. */
+    private static boolean isMoment(String name) {
+        return name.endsWith("GMm");
+    }
+
+    private static boolean isTooFine(String name, BigDecimal number) {
+        return number.signum() != 0 && number.stripTrailingZeros().scale() > (isMoment(name) ? 6 : 3);
     }
 
     private static String join(String place, String property) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.core.quantity.Moment;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +39,9 @@ final class RecordJson {
                     .addSerializer(Mass.class, new ThousandthsWriter<>(Mass::mg))
                     .addDeserializer(Mass.class, new ThousandthsReader<>(Mass::new))
                     .addSerializer(Length.class, new ThousandthsWriter<>(Length::um))
-                    .addDeserializer(Length.class, new ThousandthsReader<>(Length::new)))
+                    .addDeserializer(Length.class, new ThousandthsReader<>(Length::new))
+                    .addSerializer(Moment.class, new MomentWriter())
+                    .addDeserializer(Moment.class, new MomentReader()))
             .propertyNamingStrategy(new UnitSuffixes())
             .changeDefaultPropertyInclusion(all -> all.withValueInclusion(JsonInclude.Include.NON_NULL))
             .withConfigOverride(List.class, RecordJson::emptyWhenMissing)
@@ -63,7 +66,7 @@ final class RecordJson {
         collection.setInclude(JsonInclude.Value.construct(JsonInclude.Include.NON_EMPTY, JsonInclude.Include.ALWAYS));
     }
 
-    /** A mass field ends in {@code G}, a length field in {@code Mm}. */
+    /** A mass field ends in {@code G}, a length field in {@code Mm}, a moment in {@code GMm}. */
     private static final class UnitSuffixes extends PropertyNamingStrategy {
 
         private static final long serialVersionUID = 1;
@@ -86,6 +89,9 @@ final class RecordJson {
         private static String withUnit(Class<?> type, String name) {
             if (type == Mass.class) {
                 return name + "G";
+            }
+            if (type == Moment.class) {
+                return name + "GMm";
             }
             return type == Length.class ? name + "Mm" : name;
         }
@@ -121,6 +127,27 @@ final class RecordJson {
         @Override
         public T deserialize(JsonParser parser, DeserializationContext context) {
             return make.apply(parser.getDecimalValue().movePointRight(3).longValueExact());
+        }
+    }
+
+    /** Moments are whole millionths of a gram-millimetre. */
+    private static final int MOMENT_PLACES = 6;
+
+    private static final class MomentWriter extends ValueSerializer<Moment> {
+
+        @Override
+        public void serialize(Moment value, JsonGenerator generator, SerializationContext context) {
+            BigDecimal exact = new BigDecimal(value.mgUm(), MOMENT_PLACES).stripTrailingZeros();
+            generator.writeNumber(exact.scale() < 0 ? exact.setScale(0) : exact);
+        }
+    }
+
+    private static final class MomentReader extends ValueDeserializer<Moment> {
+
+        @Override
+        public Moment deserialize(JsonParser parser, DeserializationContext context) {
+            return new Moment(
+                    parser.getDecimalValue().movePointRight(MOMENT_PLACES).toBigIntegerExact());
         }
     }
 }
