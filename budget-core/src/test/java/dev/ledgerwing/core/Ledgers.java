@@ -102,17 +102,7 @@ public final class Ledgers {
     }
 
     public static Build withExactCases(Build build, List<LoadCase> cases) {
-        return new Build(
-                build.airframe(),
-                build.budget(),
-                build.judgedBy(),
-                build.assemblies(),
-                build.lines(),
-                cases,
-                build.phases(),
-                build.power(),
-                build.radio(),
-                build.booking());
+        return build.withLoadCases(cases);
     }
 
     public static LoadCase loadCase(String code, Purpose purpose, List<String> absent, ExtraItem... extra) {
@@ -130,17 +120,7 @@ public final class Ledgers {
 
     public static Build judgedWith(MassUncertainty uncertainty, Build build) {
         JudgedBy was = build.judgedBy();
-        return new Build(
-                build.airframe(),
-                build.budget(),
-                new JudgedBy(was.growth(), uncertainty, was.reserves()),
-                build.assemblies(),
-                build.lines(),
-                build.loadCases(),
-                build.phases(),
-                build.power(),
-                build.radio(),
-                build.booking());
+        return build.withJudgedBy(new JudgedBy(was.growth(), uncertainty, was.reserves()));
     }
 
     /** The default rules with other scales. */

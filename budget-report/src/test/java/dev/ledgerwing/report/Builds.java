@@ -7,6 +7,7 @@ import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Booking;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Category;
+import dev.ledgerwing.core.build.Geometry;
 import dev.ledgerwing.core.build.JudgedBy;
 import dev.ledgerwing.core.build.LineMass;
 import dev.ledgerwing.core.build.LinePlace;
@@ -42,6 +43,7 @@ public final class Builds {
                 new Airframe("skiff", "Skiff Żółw", "Tries sheets out.", Stage.BUILD, "nose tip"),
                 new MassBudget(Mass.ofGrams(1500), Mass.ofGrams(25_000), CeilingIs.BELOW, null),
                 JudgedBy.OWN_CHOICE,
+                Geometry.NONE,
                 List.of(
                         new Assembly("hull", "Hull", MovesWith.FUSELAGE),
                         new Assembly("wing", "Wing", MovesWith.WING),
@@ -49,9 +51,13 @@ public final class Builds {
                 lines(),
                 List.of(survey(), bench()),
                 List.of(),
+                List.of(),
+                List.of(),
                 Power.NONE,
                 Radio.NONE,
-                new Booking(Mass.ofGrams(-7.5), "weighed whole after painting"));
+                List.of(),
+                new Booking(Mass.ofGrams(-7.5), "weighed whole after painting"),
+                List.of());
     }
 
     /** The same with every mass known. */

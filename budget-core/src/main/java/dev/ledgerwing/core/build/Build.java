@@ -117,6 +117,10 @@ public record Build(
         return with(SectionKind.BUDGET, changed);
     }
 
+    public Build withJudgedBy(JudgedBy changed) {
+        return with(SectionKind.JUDGED_BY, changed);
+    }
+
     public Build withGeometry(Geometry changed) {
         return with(SectionKind.GEOMETRY, changed);
     }

@@ -8,12 +8,14 @@ import dev.ledgerwing.core.build.GrowthTable;
 import dev.ledgerwing.core.build.LineMass;
 import dev.ledgerwing.core.build.LinePlace;
 import dev.ledgerwing.core.build.MassBudget;
+import dev.ledgerwing.core.build.Panel;
 import dev.ledgerwing.core.build.Stage;
 import dev.ledgerwing.core.build.Station;
 import dev.ledgerwing.core.build.WeighedAs;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.core.quantity.Moment;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -119,7 +121,19 @@ final class ValueWords {
             return figures.lengthNumber(size.length()) + " × " + figures.lengthNumber(size.width()) + " × "
                     + figures.length(size.height());
         }
+        if (value instanceof Moment moment) {
+            return Figures.number(moment.gMm(), PLACES) + "\u2009g\u2009mm";
+        }
+        if (value instanceof Panel panel) {
+            return panel(panel);
+        }
         return value instanceof GrowthTable.Row row ? growth(row) : described(value);
+    }
+
+    private String panel(Panel panel) {
+        return figures.length(panel.span()) + " long, chord " + figures.lengthNumber(panel.rootChord()) + " to "
+                + figures.length(panel.tipChord()) + ", tip set back " + figures.length(panel.tipOffset())
+                + ", dihedral " + Figures.number(panel.dihedralDeg(), PLACES) + "°";
     }
 
     /** The height above the reference line and the offset from the centre line are left out where there is none. */

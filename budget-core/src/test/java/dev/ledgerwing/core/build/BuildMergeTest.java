@@ -105,8 +105,9 @@ class BuildMergeTest {
         for (int i = 0; i < build.lines().size(); i++) {
             PartLine line = build.lines().get(i);
             boolean referred = build.loadCases().stream()
-                    .anyMatch(loadCase -> loadCase.absent().contains(line.id())
-                            || loadCase.moved().containsKey(line.id()));
+                            .anyMatch(loadCase -> loadCase.absent().contains(line.id())
+                                    || loadCase.moved().containsKey(line.id()))
+                    || build.bays().stream().anyMatch(bay -> bay.holds().contains(line.id()));
             int what = i % 2 == parity ? random.nextInt(4) : 3;
             if (what != 0 || referred) {
                 lines.add(what == 1 ? Builds.seededLine(random, line.id(), line.assembly()) : line);

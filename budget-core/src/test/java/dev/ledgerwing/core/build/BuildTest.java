@@ -32,17 +32,7 @@ class BuildTest {
     void wantsExactlyOneDesignCase() {
         Build build = Builds.small();
 
-        assertThatThrownBy(() -> new Build(
-                        build.airframe(),
-                        build.budget(),
-                        build.judgedBy(),
-                        build.assemblies(),
-                        build.lines(),
-                        List.of(),
-                        build.phases(),
-                        build.power(),
-                        build.radio(),
-                        null))
+        assertThatThrownBy(() -> build.withLoadCases(List.of()))
                 .isInstanceOf(InvalidBuild.class)
                 .hasMessageContaining("exactly one load case must be the design case, there are 0");
     }

@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.LinePlace.Size;
 import dev.ledgerwing.core.build.LinePlace.Travel;
 import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.core.quantity.Mass;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -73,9 +74,14 @@ public final class Builds {
                 blank.airframe(),
                 blank.budget(),
                 blank.judgedBy(),
+                seededGeometry(random),
                 assemblies,
                 lines,
                 loadCases(random, lines),
+                List.of(bay(ids(lines, 2))),
+                lines.size() < 2
+                        ? List.of()
+                        : List.of(new KeepApart("K1", "Compass away from the motor", "L0", "L1", Length.ofMm(120))),
                 List.of(
                         new Phase("power-on", "Power on", 2.0, false, null, List.of("cruise"), false),
                         new Phase("cruise", "Cruise", null, true, "all-up", List.of(), true)),
@@ -87,7 +93,76 @@ public final class Builds {
                         List.of("up", "down"),
                         RadioFunction.Criticality.MISSION,
                         false))),
-                random.nextBoolean() ? new Booking(Mass.ofGrams(-12.345), "weighed on the hall scales") : null);
+                List.of(weighIn("W1", ids(lines, 20))),
+                random.nextBoolean() ? new Booking(Mass.ofGrams(-12.345), "weighed on the hall scales") : null,
+                List.of(new AssemblyBooking(
+                        "a0",
+                        new Booking(
+                                new Mass(random.nextInt(30_000)),
+                                "weighed with its glue",
+                                Moments.of(new Mass(random.nextInt(30_000)), station(random))))));
+    }
+
+    private static List<String> ids(List<PartLine> lines, int most) {
+        return lines.stream().map(PartLine::id).limit(most).toList();
+    }
+
+    private static Geometry seededGeometry(Random random) {
+        Surface wing = new Surface(
+                station(random),
+                true,
+                List.of(new Panel(
+                        Length.ofMm(500 + random.nextInt(900)),
+                        Length.ofMm(300),
+                        Length.ofMm(random.nextInt(300)),
+                        new Length(random.nextInt(90_000)),
+                        random.nextInt(6))));
+        return new Geometry(
+                random.nextInt(4) == 0 ? null : wing,
+                random.nextBoolean() ? new Tail(wing, 0.9) : null,
+                random.nextBoolean() ? -5.0 : null,
+                random.nextBoolean()
+                        ? BalanceLimits.ofPercentMac(28, 38)
+                        : BalanceLimits.ofStations(Length.ofMm(95), Length.ofMm(105)),
+                random.nextBoolean() ? new StaticMargin(5, 15) : null,
+                random.nextBoolean() ? 0.4 : null,
+                random.nextBoolean() ? Length.ofMm(380) : null,
+                random.nextBoolean() ? Length.ofMm(2.5) : null,
+                random.nextBoolean() ? Length.ofMm(4) : null);
+    }
+
+    public static Bay bay(List<String> holds) {
+        return new Bay(
+                "pack-bay",
+                "Pack bay",
+                Length.ofMm(150),
+                Length.ofMm(340),
+                Length.ofMm(-40),
+                Length.ofMm(40),
+                null,
+                null,
+                holds);
+    }
+
+    public static WeighIn weighIn(String id, List<String> aboard) {
+        return new WeighIn(
+                id,
+                "On the hall scales",
+                LocalDate.of(2026, 8, 2),
+                null,
+                aboard,
+                List.of(new LoadCase.ExtraItem("Strap", Mass.ofGrams(30), Basis.WEIGHED, null)),
+                new WeighIn.Scale(Mass.ofGrams(1), Mass.ofGrams(2)),
+                Length.ofMm(0.5),
+                0,
+                12.5,
+                List.of(new WeighIn.Support(
+                        "Nose wheel",
+                        Station.atX(Length.ofMm(52)),
+                        Mass.ofGrams(710),
+                        Mass.ofGrams(4),
+                        Mass.ofGrams(640.5))),
+                new WeighIn.LedgerWeighed(3, "ab12", Mass.ofGrams(705), null));
     }
 
     private static List<LoadCase> loadCases(Random random, List<PartLine> lines) {

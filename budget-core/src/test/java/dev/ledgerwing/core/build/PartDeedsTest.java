@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.ledgerwing.core.mass.MassStatement;
+import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.core.quantity.Mass;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -43,6 +45,70 @@ class PartDeedsTest {
                 .isNull();
     }
 
+    @Test
+    void correctingAStationLeavesTheMomentsThatWereWeighed() {
+        Station at = Station.atX(Length.ofMm(500));
+        PartLine placed = build.line("L001").orElseThrow().withPlace(LinePlace.at(at));
+        Moments booked = Moments.of(Mass.ofGrams(40), Station.atX(Length.ofMm(300)));
+        Build weighed = PartDeeds.changed(build, placed, Nature.FITTED)
+                .withBooking(new Booking(Mass.ofGrams(40), "hall scales", booked));
+        PartLine further = placed.withPlace(LinePlace.at(Station.atX(Length.ofMm(520))));
+
+        Booking left = PartDeeds.changed(weighed, further, Nature.CORRECTED).booking();
+
+        assertThat(left).isNotNull();
+        assertThat(left.mass()).isEqualTo(Mass.ofGrams(40));
+        assertThat(left.moments()).isNotNull();
+        assertThat(left.moments().x().gMm())
+                .as("40 g at 300 mm, less the 120 g spar 20 mm further aft")
+                .isEqualTo(40 * 300 - 120 * 20);
+    }
+
+    @Test
+    void aCorrectionIsTakenFromTheBookingOfItsAssemblyFirst() {
+        Build booked = build.withBooking(new Booking(Mass.ofGrams(40), "hall scales"))
+                .withAssemblyBookings(
+                        List.of(new AssemblyBooking("wing", new Booking(Mass.ofGrams(9), "wing on the scales"))));
+
+        Build corrected = PartDeeds.changed(booked, weighed("L001", 125), Nature.CORRECTED);
+
+        assertThat(corrected.booking()).isEqualTo(booked.booking());
+        assertThat(corrected.bookingOf("wing")).contains(new Booking(Mass.ofGrams(4), "wing on the scales"));
+        assertThat(PartDeeds.changed(booked, weighed("L001", 129), Nature.CORRECTED)
+                        .assemblyBookings())
+                .as("nothing of the wing is unexplained any more")
+                .isEmpty();
+    }
+
+    @Test
+    void anotherPartFittedIsNoLongerTheOneThatWasWeighed() {
+        Build weighed = build.withWeighIns(List.of(Builds.weighIn("W1", List.of("L001", "L002"))));
+
+        assertThat(PartDeeds.changed(weighed, weighed("L001", 200), Nature.FITTED)
+                        .weighIns()
+                        .get(0)
+                        .aboard())
+                .containsExactly("L002");
+        assertThat(PartDeeds.changed(weighed, weighed("L001", 200), Nature.CORRECTED)
+                        .weighIns()
+                        .get(0)
+                        .aboard())
+                .containsExactly("L001", "L002");
+        assertThat(PartDeeds.removed(weighed, "L002").weighIns().get(0).aboard())
+                .containsExactly("L001");
+    }
+
+    @Test
+    void removingAPartTakesItOutOfBaysAndRules() {
+        Build placed = build.withBays(List.of(Builds.bay(List.of("L001", "L002"))))
+                .withKeepApart(List.of(new KeepApart("K1", "Glue off the servo", "L002", "L003", Length.ofMm(20))));
+
+        Build removed = PartDeeds.removed(placed, "L002");
+
+        assertThat(removed.bays().get(0).holds()).containsExactly("L001");
+        assertThat(removed.keepApart()).isEmpty();
+    }
+
     /** Basic mass and booking: what the scales said. */
     private static Mass known(Build build) {
         MassStatement mass = MassStatement.of(build);
@@ -64,7 +130,10 @@ class PartDeedsTest {
                 .isThrownBy(() -> PartDeeds.removedAssembly(build, "wing"))
                 .withMessage("the assembly still holds 2 parts");
         Build emptied = PartDeeds.removed(build, "L003");
-        assertThat(PartDeeds.removedAssembly(emptied, "nose").assemblies()).hasSize(1);
+        Build booked = emptied.withAssemblyBookings(
+                List.of(new AssemblyBooking("nose", new Booking(Mass.ofGrams(3), "nose on the scales"))));
+        assertThat(PartDeeds.removedAssembly(booked, "nose").assemblies()).hasSize(1);
+        assertThat(PartDeeds.removedAssembly(booked, "nose").assemblyBookings()).isEmpty();
     }
 
     @Test

@@ -134,17 +134,7 @@ class ChangeWordsTest {
     private static Build withCase(List<String> absent, Map<String, Station> moved) {
         LoadCase ferry =
                 new LoadCase("ferry", "Ferry", LoadCase.Purpose.FLIGHT, false, absent, moved, List.of(), List.of());
-        return new Build(
-                SMALL.airframe(),
-                SMALL.budget(),
-                SMALL.judgedBy(),
-                SMALL.assemblies(),
-                SMALL.lines(),
-                List.of(LoadCase.everythingAboard(), ferry),
-                SMALL.phases(),
-                SMALL.power(),
-                SMALL.radio(),
-                null);
+        return SMALL.withLoadCases(List.of(LoadCase.everythingAboard(), ferry));
     }
 
     @Test
@@ -180,17 +170,7 @@ class ChangeWordsTest {
                 new GrowthTable("our shop's book", rows),
                 SMALL.judgedBy().massUncertainty(),
                 SMALL.judgedBy().reserves());
-        Build after = new Build(
-                SMALL.airframe(),
-                SMALL.budget(),
-                rules,
-                SMALL.assemblies(),
-                SMALL.lines(),
-                SMALL.loadCases(),
-                SMALL.phases(),
-                SMALL.power(),
-                SMALL.radio(),
-                null);
+        Build after = SMALL.withJudgedBy(rules);
         assertThat(fields(only(after)))
                 .containsExactly(
                         "source: " + GrowthTable.OWN_CHOICE.source() + " → our shop's book",

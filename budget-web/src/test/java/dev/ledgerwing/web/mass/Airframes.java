@@ -57,16 +57,6 @@ final class Airframes {
                 Map.of(),
                 List.of(),
                 List.of(new LoadCase.ExtraItem("Bottles", Mass.ofGrams(grams), Basis.WEIGHED, null)));
-        return new Build(
-                build.airframe(),
-                build.budget(),
-                build.judgedBy(),
-                build.assemblies(),
-                build.lines(),
-                List.of(LoadCase.everythingAboard(), heavy),
-                build.phases(),
-                build.power(),
-                build.radio(),
-                build.booking());
+        return build.withLoadCases(List.of(LoadCase.everythingAboard(), heavy));
     }
 }

@@ -148,17 +148,7 @@ class TableImportTest {
                 Map.of(),
                 List.of(),
                 List.of());
-        Build build = new Build(
-                small.airframe(),
-                small.budget(),
-                small.judgedBy(),
-                small.assemblies(),
-                small.lines(),
-                List.of(LoadCase.everythingAboard(), without),
-                small.phases(),
-                small.power(),
-                small.radio(),
-                null);
+        Build build = small.withLoadCases(List.of(LoadCase.everythingAboard(), without));
 
         assertThatThrownBy(() -> TableImport.REPLACE.into(build, READING, ids()))
                 .isInstanceOf(InvalidBuild.class)
