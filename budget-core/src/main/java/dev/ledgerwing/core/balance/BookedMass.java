@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  * between the outermost stations of that: a rectangular distribution.
  *
  * @param assembly code of the assembly that was weighed; null = the whole airframe
+ * @param sum nothing where no moments are known and nothing is placed that it could sit amid
  * @param arm standard uncertainty of where it sits: the width of what was weighed / sqrt(12) along each axis (JCGM 100:2008, 4.3.7); 0
  *     where the scales said it
  */

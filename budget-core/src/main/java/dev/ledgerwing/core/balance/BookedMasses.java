@@ -35,10 +35,14 @@ record BookedMasses(List<PlacedRow> rows) {
             return new BookedMass(assembly, booking, new BalanceSum(booking.mass(), moments), CgUncertainty.NONE);
         }
         List<PlacedRow> amid = amid(assembly);
+        BalanceSum rest = sum(amid);
+        if (rest.mass().mg() <= 0) {
+            return new BookedMass(assembly, booking, BalanceSum.ZERO, CgUncertainty.NONE); // nowhere to put it
+        }
         return new BookedMass(
                 assembly,
                 booking,
-                new BalanceSum(booking.mass(), atCentre(booking.mass(), sum(amid))),
+                new BalanceSum(booking.mass(), atCentre(booking.mass(), rest)),
                 new CgUncertainty(anywhereIn(amid, Axis.X), anywhereIn(amid, Axis.Y), anywhereIn(amid, Axis.Z)));
     }
 
@@ -58,9 +62,6 @@ record BookedMasses(List<PlacedRow> rows) {
     }
 
     private static Moments atCentre(Mass mass, BalanceSum rest) {
-        if (rest.mass().mg() <= 0) {
-            return Moments.ZERO;
-        }
         Moments moments = rest.moments();
         return new Moments(
                 share(moments.x(), mass, rest.mass()),

@@ -1,5 +1,7 @@
 package dev.ledgerwing.core.review;
 
+import dev.ledgerwing.core.balance.BalanceFindings;
+import dev.ledgerwing.core.balance.BalanceStatement;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.mass.MassFindings;
 import dev.ledgerwing.core.mass.MassForecast;
@@ -8,6 +10,7 @@ import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -26,12 +29,13 @@ import java.util.Optional;
 public record BuildReview(
         MassStatement mass,
         MassForecast massForecast,
+        BalanceStatement balance,
         Figures units,
         Map<String, Double> figures,
         List<Finding> findings) {
 
     /** Raised whenever a figure, a verdict or a name changes its meaning, so that stored figures are made anew. */
-    public static final int VERSION = 1;
+    public static final int VERSION = 2;
 
     private static final Comparator<Finding> WORST_FIRST =
             Comparator.comparing(Finding::verdict).reversed();
@@ -49,7 +53,12 @@ public record BuildReview(
     public static BuildReview of(Build build, Figures units) {
         MassStatement mass = MassStatement.of(build);
         MassForecast forecast = MassForecast.of(mass);
-        return new BuildReview(mass, forecast, units, MassFigures.of(forecast), MassFindings.of(forecast, units));
+        BalanceStatement balance = BalanceStatement.of(mass);
+        Map<String, Double> figures = new LinkedHashMap<>(MassFigures.of(forecast));
+        figures.putAll(BalanceFigures.of(balance));
+        List<Finding> findings = new ArrayList<>(MassFindings.of(forecast, units));
+        findings.addAll(BalanceFindings.of(balance, units));
+        return new BuildReview(mass, forecast, balance, units, figures, findings);
     }
 
     public Build build() {
@@ -84,6 +93,14 @@ public record BuildReview(
     /** The finding of a rule that speaks once: {@code mass.target}. */
     public Optional<Finding> finding(String code) {
         return findings.stream().filter(finding -> finding.code().equals(code)).findFirst();
+    }
+
+    /** The finding of a rule about one subject: {@code balance.cg} of a load case by its name. */
+    public Optional<Finding> finding(String code, String subject) {
+        return findings.stream()
+                .filter(finding ->
+                        finding.code().equals(code) && finding.subject().equals(subject))
+                .findFirst();
     }
 
     /** The findings about one part line. */

@@ -24,13 +24,14 @@ final class Impact {
         this.units = after.units();
     }
 
-    /** The mass against its target first, then what else got worse, then how much was put right. */
+    /** The mass against its target first, then the CG of the design case, what else got worse, and how much was put right. */
     static List<ImpactPart> of(BuildReview before, BuildReview after, List<FindingChange> changes) {
         List<FindingChange> others = changes.stream()
-                .filter(change -> !change.finding().code().equals(TARGET))
+                .filter(change -> !isSaid(change.finding(), after))
                 .toList();
         List<ImpactPart> parts = new ArrayList<>();
         parts.add(new Impact(before, after).mass());
+        BalanceImpact.of(before, after).ifPresent(parts::add);
         parts.addAll(worse(others));
         long better = others.stream().filter(FindingChange::isBetter).count();
         if (better > 0) {
@@ -38,6 +39,11 @@ final class Impact {
                     better == 1 ? "One finding is put right." : better + " findings are put right.", null));
         }
         return parts;
+    }
+
+    /** Whether one of the first sentences speaks of it already. */
+    private static boolean isSaid(Finding finding, BuildReview after) {
+        return finding.code().equals(TARGET) || BalanceImpact.speaksOf(finding, after);
     }
 
     private static List<ImpactPart> worse(List<FindingChange> changes) {

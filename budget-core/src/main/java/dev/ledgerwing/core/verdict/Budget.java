@@ -4,7 +4,8 @@ import java.util.Locale;
 
 /** The budgets that are recomputed at each change. */
 public enum Budget {
-    MASS;
+    MASS,
+    BALANCE;
 
     public String title() {
         return name().charAt(0) + code().substring(1);

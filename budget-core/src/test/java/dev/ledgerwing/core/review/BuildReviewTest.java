@@ -60,7 +60,9 @@ class BuildReviewTest {
                         "mass.standardUncertaintyG",
                         "mass.band95LowG",
                         "mass.band95HighG",
-                        "mass.probabilityWithinTarget");
+                        "mass.probabilityWithinTarget",
+                        "balance.unplacedParts",
+                        "balance.all-up.unplacedParts");
         assertThat(figures)
                 .containsEntry("mass.basicG", 2000.0)
                 .containsEntry("mass.growthG", 100.0)
@@ -99,7 +101,8 @@ class BuildReviewTest {
         BuildReview review = BuildReview.of(build);
         assertThat(review.findings())
                 .extracting(Finding::code)
-                .containsExactly("mass.target", "mass.unknown", "mass.booking");
+                .containsExactly(
+                        "mass.target", "mass.unknown", "balance.no-limits", "balance.no-station", "mass.booking");
         assertThat(review.verdict(Budget.MASS)).isEqualTo(Verdict.BREAKS);
         assertThat(review.verdict()).isEqualTo(Verdict.BREAKS);
     }
@@ -107,9 +110,10 @@ class BuildReviewTest {
     @Test
     void neverCallsFineWhatIsNotKnown() {
         Build roomy = Ledgers.withTarget(20_000, 0.0, Ledgers.with(PACK));
-        assertThat(BuildReview.of(roomy).verdicts()).isEqualTo(Map.of(Budget.MASS, Verdict.HOLDS));
+        assertThat(BuildReview.of(roomy).verdicts())
+                .isEqualTo(Map.of(Budget.MASS, Verdict.HOLDS, Budget.BALANCE, Verdict.UNKNOWN));
         assertThat(BuildReview.of(roomy.withLines(List.of(PACK, TRAY))).verdicts())
-                .isEqualTo(Map.of(Budget.MASS, Verdict.UNKNOWN));
+                .isEqualTo(Map.of(Budget.MASS, Verdict.UNKNOWN, Budget.BALANCE, Verdict.UNKNOWN));
     }
 
     @Test
