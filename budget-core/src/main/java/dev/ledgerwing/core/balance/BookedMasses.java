@@ -20,13 +20,21 @@ record BookedMasses(List<PlacedRow> rows) {
     List<BookedMass> of(Build build) {
         List<BookedMass> all = new ArrayList<>();
         for (AssemblyBooking booked : build.assemblyBookings()) {
-            all.add(place(booked.assembly(), booked.booking()));
+            if (isAboard(booked.assembly(), build)) {
+                all.add(place(booked.assembly(), booked.booking()));
+            }
         }
         Booking whole = build.booking();
         if (whole != null) {
             all.add(place(null, whole));
         }
         return List.copyOf(all);
+    }
+
+    /** What is booked on an assembly stays at home with it: when each of its lines does. */
+    private boolean isAboard(String assembly, Build build) {
+        return rows.stream().anyMatch(row -> assembly.equals(row.row().assembly()))
+                || build.lines().stream().noneMatch(line -> line.assembly().equals(assembly));
     }
 
     private BookedMass place(@Nullable String assembly, Booking booking) {

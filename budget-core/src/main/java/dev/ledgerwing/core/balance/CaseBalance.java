@@ -13,7 +13,7 @@ import java.util.Optional;
  * with what is booked. Rows without a mass or a station are in no sum.
  *
  * @param rows the lines aboard in the ledger's order, then the extra items, each where it sits in this case
- * @param booked what the scales said and no line explains; it is aboard in every case
+ * @param booked what the scales said and no line explains, of the airframe and of every assembly that is aboard
  * @param basic the sum of the rows at basic mass
  * @param predicted the sum of the rows at predicted mass and of what is booked
  * @param rules how far masses may be off

@@ -69,7 +69,7 @@ record StaticMarginRule(BalanceStatement statement, NeutralPoint neutralPoint) {
                     + BalanceWords.percentMac(wanted.mostPercent()) + " you want: stable, but sluggish in pitch. ";
             return finding(most, wanted, Verdict.TIGHT, sentence);
         }
-        return finding(least, wanted, Verdict.HOLDS, "The static margin is " + least.where() + " or more. ");
+        return finding(least, wanted, Verdict.HOLDS, "The least static margin is " + least.where() + ". ");
     }
 
     private Finding finding(Margin worst, @Nullable StaticMargin wanted, Verdict verdict, String sentence) {

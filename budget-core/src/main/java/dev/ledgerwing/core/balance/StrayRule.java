@@ -10,13 +10,13 @@ import java.util.stream.Stream;
 /**
  * Parts so far away that their station is likely in another unit. The airframe is the box that holds the middle four fifths of the
  * stations along each axis, and the wing and tail as drawn; a part that lies off it by more than its longest side, and by
- * more than a metre, is asked about. Ledgerwing's own rule; from no publication.
+ * more than three metres, is asked about. Ledgerwing's own rule; from no publication.
  */
 record StrayRule(BalanceStatement statement, BalanceWords words) {
 
-    private static final double LEAST_MM = 1000;
+    private static final double LEAST_MM = 3000;
     private static final double OUTER_TENTH = 0.1;
-    /** With fewer stations and no wing there is no box: the datum alone, and this far from it. */
+    /** With fewer stations there is no box but the wing; without a wing either, the datum alone and this far from it. */
     private static final int FEWEST = 3;
 
     private static final double FARTHEST_ALONE_MM = 10_000;
@@ -39,19 +39,29 @@ record StrayRule(BalanceStatement statement, BalanceWords words) {
     Stream<Finding> findings() {
         List<PlacedRow> placed = placed();
         Map<Axis, Range> box = new LinkedHashMap<>();
-        boolean few = placed.size() < FEWEST && statement.shape().wing() == null;
         for (Axis axis : Axis.values()) {
-            box.put(axis, few ? new Range(0, 0) : middle(placed, axis));
+            box.put(axis, placed.size() < FEWEST ? fixed(axis) : middle(placed, axis));
         }
         surfaces(box);
-        double longest = few
-                ? FARTHEST_ALONE_MM
-                : Math.max(
-                        LEAST_MM,
-                        box.values().stream().mapToDouble(Range::length).max().orElse(0));
+        double farthest = farthestMm(placed, box);
         Map<String, PlacedRow> strays = new LinkedHashMap<>(); // a line that strays in two cases is asked about once
-        placed.stream().filter(row -> off(row, box) > longest).forEach(row -> strays.putIfAbsent(id(row), row));
+        placed.stream().filter(row -> off(row, box) > farthest).forEach(row -> strays.putIfAbsent(id(row), row));
         return strays.values().stream().map(row -> finding(row, off(row, box)));
+    }
+
+    /** What there is to go by with too few stations: the wing, else the datum. */
+    private Range fixed(Axis axis) {
+        Planform wing = statement.shape().wing();
+        double at = wing == null ? 0 : axis.mm(new Cg(wing.macXMm(), wing.macYMm(), wing.macZMm()));
+        return new Range(at, at);
+    }
+
+    private double farthestMm(List<PlacedRow> placed, Map<Axis, Range> box) {
+        if (placed.size() < FEWEST && statement.shape().wing() == null) {
+            return FARTHEST_ALONE_MM;
+        }
+        double longest = box.values().stream().mapToDouble(Range::length).max().orElse(0);
+        return Math.max(LEAST_MM, longest);
     }
 
     private static String id(PlacedRow row) {
@@ -70,9 +80,6 @@ record StrayRule(BalanceStatement statement, BalanceWords words) {
     }
 
     private static Range middle(List<PlacedRow> placed, Axis axis) {
-        if (placed.isEmpty()) {
-            return new Range(0, 0);
-        }
         double[] least =
                 placed.stream().mapToDouble(row -> row.leastMm(axis)).sorted().toArray();
         double[] most =
