@@ -56,7 +56,7 @@ public record NeutralPoint(Planform wing, @Nullable StabiliserLift stabiliser, d
     /** What the estimate leaves out, in a sentence for whoever flies by it. */
     public String caution() {
         if (stabiliser == null) {
-            return "An estimate from the wing alone: make the first flight at the forward end.";
+            return "An estimate from the wing alone: draw the stabiliser if there is one, and make the first flight at the forward end.";
         }
         return isCanard()
                 ? "An estimate that leaves out what the canard does to the flow over the wing, which moves it forward: make the"
