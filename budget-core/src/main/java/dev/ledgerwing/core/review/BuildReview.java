@@ -2,6 +2,7 @@ package dev.ledgerwing.core.review;
 
 import dev.ledgerwing.core.balance.BalanceFindings;
 import dev.ledgerwing.core.balance.BalanceStatement;
+import dev.ledgerwing.core.balance.correction.PlacementFindings;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.mass.MassFindings;
 import dev.ledgerwing.core.mass.MassForecast;
@@ -58,6 +59,7 @@ public record BuildReview(
         figures.putAll(BalanceFigures.of(balance));
         List<Finding> findings = new ArrayList<>(MassFindings.of(forecast, units));
         findings.addAll(BalanceFindings.of(balance, units));
+        findings.addAll(PlacementFindings.of(build, units));
         return new BuildReview(mass, forecast, balance, units, figures, findings);
     }
 
