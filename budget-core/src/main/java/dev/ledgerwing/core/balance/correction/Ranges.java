@@ -41,6 +41,14 @@ record Ranges(List<Range> all) {
         return all.stream().anyMatch(range -> range.from - ROUNDING <= number && number <= range.to + ROUNDING);
     }
 
+    /** The range that holds a number; nothing where none does. */
+    Ranges around(double number) {
+        return new Ranges(all.stream()
+                .filter(range -> range.from - ROUNDING <= number && number <= range.to + ROUNDING)
+                .limit(1)
+                .toList());
+    }
+
     /** What lies in both. */
     Ranges and(Ranges other) {
         List<Range> both = new ArrayList<>();

@@ -20,7 +20,7 @@ public record StrapCell(
         double beyondMm) {
 
     /**
-     * Stations of the pack that land the case, in whole millimetres as read with a ruler.
+     * Stations of the pack that land the case, and all between them do, in whole millimetres as read with a ruler.
      *
      * @param bestXMm the one that leaves as much to either limit as can be
      */

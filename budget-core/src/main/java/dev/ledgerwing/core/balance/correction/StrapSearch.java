@@ -11,6 +11,7 @@ import dev.ledgerwing.core.build.Station;
 import dev.ledgerwing.core.quantity.Length;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 
@@ -37,19 +38,29 @@ record StrapSearch(
             return StrapCell.cannot(places, Obstacle.NO_ROOM, 0);
         }
         Ranges balanced = balanced();
-        Ranges open = room.and(balanced).shifted(-position.zeroX().mm());
-        OptionalInt foremost = landing(open, Double.NEGATIVE_INFINITY);
-        OptionalInt aftmost = landing(open, Double.POSITIVE_INFINITY);
-        if (foremost.isEmpty() || aftmost.isEmpty()) {
+        Ranges both = room.and(balanced);
+        if (both.isEmpty()) {
             return cannot(balanced, room);
         }
-        double middle =
-                (balanced.least() + balanced.greatest()) / 2 - position.zeroX().mm();
-        int best = open.and(Ranges.between(foremost.getAsInt(), aftmost.getAsInt()))
-                .wholeNearest(middle)
-                .orElse(foremost.getAsInt());
-        return StrapCell.at(
-                places, new StrapRange(station(foremost.getAsInt()), station(aftmost.getAsInt()), station(best)));
+        return range(both.shifted(-position.zeroX().mm()), (balanced.least() + balanced.greatest()) / 2)
+                .map(range -> StrapCell.at(places, range))
+                .orElseGet(() -> StrapCell.cannot(places, Obstacle.NOWHERE, 0));
+    }
+
+    /** The range nearest the middle that has no gap in it. */
+    private Optional<StrapRange> range(Ranges open, double middleXMm) {
+        OptionalInt nearest = open.wholeNearest(middleXMm - position.zeroX().mm());
+        if (nearest.isEmpty()) {
+            return Optional.empty();
+        }
+        Ranges around = open.around(nearest.getAsInt());
+        OptionalInt foremost = landing(around, Double.NEGATIVE_INFINITY);
+        OptionalInt aftmost = landing(around, Double.POSITIVE_INFINITY);
+        if (foremost.isEmpty() || aftmost.isEmpty()) {
+            return Optional.empty();
+        }
+        int best = Math.max(foremost.getAsInt(), Math.min(aftmost.getAsInt(), nearest.getAsInt()));
+        return Optional.of(new StrapRange(station(foremost.getAsInt()), station(aftmost.getAsInt()), station(best)));
     }
 
     /** Stations at which the case balances, whether the pack can go there or not. */
