@@ -2,9 +2,13 @@ package dev.ledgerwing.core.balance.correction;
 
 import dev.ledgerwing.core.build.Build;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 
 /**
  * Finds the least amount of a way that lands every flight case. The closed form gives it from the sums as they stand; the record
@@ -15,61 +19,78 @@ import java.util.OptionalInt;
  */
 record Search(Build build, List<Aim> aims) {
 
-    private static final int MOST_ROUNDS = 5;
-    private static final int MOST_STEPS_BACK = 5;
-    /** A first try where the closed form, with the uncertainty of now, sees no room at all: most change little of it. */
-    private static final double SLACK_OF_UNCERTAINTY = 0.5;
+    private static final int MOST_ROUNDS = 10;
+    /**
+     * By how much, as shares of the uncertainty, aims are widened where the closed form sees no room at all: it may be that the change
+     * makes the CG surer.
+     */
+    private static final double[] SLACKS = {0, 0.02, 0.1, 0.3, 0.6};
 
     Optional<Trial> least(Way way) {
         List<Aim> solved = aims;
-        Ranges landing = way.landing(solved);
-        if (landing.isEmpty()) {
-            solved = widened();
-            landing = way.landing(solved);
-        }
+        Map<Integer, Optional<Trial>> tried = new TreeMap<>(Comparator.comparingInt(Math::abs));
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            OptionalInt amount = landing.wholeNearest(0);
-            if (amount.isEmpty() || amount.getAsInt() == 0) {
-                return Optional.empty();
+            OptionalInt amount = amount(way, solved);
+            if (amount.isEmpty() || amount.getAsInt() == 0 || tried.containsKey(amount.getAsInt())) {
+                break;
             }
             Optional<Trial> trial = trial(way, amount.getAsInt());
-            if (trial.isEmpty() || trial.get().lands()) {
-                return trial.map(landed -> nearest(way, amount.getAsInt(), landed));
+            tried.put(amount.getAsInt(), trial.filter(Trial::lands));
+            if (trial.isEmpty()) {
+                break;
             }
             solved = learned(solved, way, amount.getAsInt(), trial.get());
-            landing = way.landing(solved);
         }
-        return Optional.empty();
+        return tried.entrySet().stream()
+                .filter(each -> each.getValue().isPresent())
+                .findFirst()
+                .map(each -> least(way, each.getKey(), each.getValue().orElseThrow()));
+    }
+
+    /** What less of it would do as well: one less at first, then by halving what is left down to none. */
+    private Trial least(Way way, int amount, Trial landed) {
+        int landing = amount;
+        int tooLittle = 0;
+        Trial least = landed;
+        int next = amount - Integer.signum(amount);
+        while (next != tooLittle) {
+            Optional<Trial> trial =
+                    way.allowed().contains(next) ? trial(way, next).filter(Trial::lands) : Optional.empty();
+            if (trial.isPresent()) {
+                least = trial.get();
+                landing = next;
+            } else {
+                tooLittle = next;
+            }
+            next = tooLittle + (landing - tooLittle) / 2;
+        }
+        return least;
     }
 
     private Optional<Trial> trial(Way way, int amount) {
         return Trial.of(build, List.of(way.step(amount)));
     }
 
-    /** What less of it would do as well: the closed form was on the safe side. */
-    private Trial nearest(Way way, int amount, Trial landed) {
-        Trial least = landed;
-        int towardsNone = -Integer.signum(amount);
-        for (int step = 1; step <= MOST_STEPS_BACK; step++) {
-            int less = amount + step * towardsNone;
-            if (less == 0 || !way.allowed().contains(less)) {
-                return least;
-            }
-            Optional<Trial> trial = trial(way, less).filter(Trial::lands);
-            if (trial.isEmpty()) {
-                return least;
-            }
-            least = trial.get();
-        }
-        return least;
+    /** The least that lands; or, where there is hardly any room, what comes nearest to landing. */
+    private static OptionalInt amount(Way way, List<Aim> aims) {
+        return Arrays.stream(SLACKS)
+                .mapToObj(slack ->
+                        slack == 0 ? way.landing(aims).wholeNearest(0) : inTheMiddle(way.landing(widened(aims, slack))))
+                .filter(OptionalInt::isPresent)
+                .findFirst()
+                .orElse(OptionalInt.empty());
     }
 
-    private List<Aim> widened() {
+    private static OptionalInt inTheMiddle(Ranges landing) {
+        return landing.isEmpty()
+                ? OptionalInt.empty()
+                : landing.wholeNearest((landing.least() + landing.greatest()) / 2);
+    }
+
+    private static List<Aim> widened(List<Aim> aims, double share) {
         return aims.stream()
-                .map(aim -> {
-                    double by = SLACK_OF_UNCERTAINTY * aim.point().uMm() + 1;
-                    return aim.moved(-by, by);
-                })
+                .map(aim -> aim.moved(
+                        -share * aim.point().uMm(), share * aim.point().uMm()))
                 .toList();
     }
 
