@@ -39,7 +39,7 @@ public final class CorrectionFinder {
     /** Corrections of the statement's own record. */
     public static Corrections of(BalanceStatement statement) {
         List<Aim> aims = Aim.of(statement);
-        boolean wrong = aims.stream().anyMatch(Aim::isWrong);
+        boolean wrong = aims.stream().anyMatch(Aim::isWrong) && !aims.stream().allMatch(Aim::isMet);
         return new Corrections(statement, aims, wrong ? new CorrectionFinder(statement, aims).offers() : List.of());
     }
 

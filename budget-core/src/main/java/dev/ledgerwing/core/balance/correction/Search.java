@@ -24,7 +24,7 @@ record Search(Build build, List<Aim> aims) {
      * By how much, as shares of the uncertainty, aims are widened where the closed form sees no room at all: it may be that the change
      * makes the CG surer.
      */
-    private static final double[] SLACKS = {0, 0.02, 0.1, 0.3, 0.6};
+    private static final double[] SLACKS = {0, 0.02, 0.1, 0.3, 0.6, 1.2};
 
     Optional<Trial> least(Way way) {
         List<Aim> solved = aims;
