@@ -7,6 +7,7 @@ import dev.ledgerwing.core.mass.CaseMass;
 import dev.ledgerwing.core.mass.MassRow;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Where one load case balances. Basic: the lines aboard and the extra items; predicted: with growth at each line's own station, and
@@ -59,6 +60,13 @@ public record CaseBalance(
     /** Standard uncertainty of {@link #cg}; worked out anew at each call. */
     public Optional<CgUncertainty> uncertainty(MassState state) {
         return cg(state).map(cg -> new CgErrors(this, state, cg, rules).all());
+    }
+
+    /** The first of {@link #uncertainty}, for whoever asks often. */
+    public OptionalDouble uncertaintyXMm(MassState state) {
+        return cg(state)
+                .map(cg -> OptionalDouble.of(new CgErrors(this, state, cg, rules).along(Axis.X)))
+                .orElse(OptionalDouble.empty());
     }
 
     /** Moments of inertia about the CG at basic mass; empty where nothing is placed. */

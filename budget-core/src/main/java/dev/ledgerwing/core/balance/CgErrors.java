@@ -34,7 +34,7 @@ final class CgErrors {
         return new CgUncertainty(along(Axis.X), along(Axis.Y), along(Axis.Z));
     }
 
-    private double along(Axis axis) {
+    double along(Axis axis) {
         double variance = masses.variance(row -> perGram(placed.get(row), axis))
                 + squares(placed.size(), row -> ofStation(placed.get(row)))
                 + squares(booked.size(), each -> ofBooking(booked.get(each), axis));

@@ -1,14 +1,15 @@
 package dev.ledgerwing.core.balance.correction;
 
 import dev.ledgerwing.core.balance.BalanceStatement;
+import dev.ledgerwing.core.balance.correction.Pairs.Pair;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.quantity.Mass;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -104,30 +105,27 @@ public final class CorrectionFinder {
         if (!moved.isEmpty()) {
             return List.of();
         }
-        Pairs pairs = new Pairs(build, aims);
-        List<Correction> together = new ArrayList<>();
-        for (int i = 0; i < moves.size(); i++) {
-            for (int j = i + 1; j < moves.size(); j++) {
-                pairs.least(moves.get(i), moves.get(j)).map(Correction::of).ifPresent(together::add);
-            }
-        }
-        return cheapest(together.isEmpty() ? withBallast(pairs, moves, ballasted) : together);
+        List<Correction> free = cheapest(IntStream.range(0, moves.size())
+                .boxed()
+                .flatMap(i -> moves.subList(i + 1, moves.size()).stream().map(other -> new Pair(moves.get(i), other)))
+                .toList());
+        return free.isEmpty() ? withBallast(moves, ballasted) : free;
     }
 
-    private List<Correction> withBallast(Pairs pairs, List<LinearWay> moves, List<Correction> ballasted) {
+    private List<Correction> withBallast(List<LinearWay> moves, List<Correction> ballasted) {
         Mass alone =
                 ballasted.stream().map(Correction::cost).min(Mass::compareTo).orElse(new Mass(Long.MAX_VALUE));
-        return ways.ballast().stream()
-                .flatMap(ballast -> moves.stream().flatMap(move -> pairs.least(move, ballast).stream()))
-                .map(Correction::of)
+        List<LinearWay> ballast = ways.ballast();
+        return cheapest(moves.stream()
+                        .flatMap(move -> ballast.stream().map(added -> new Pair(move, added)))
+                        .toList())
+                .stream()
                 .filter(pair -> pair.cost().compareTo(alone) < 0)
                 .toList();
     }
 
-    private static List<Correction> cheapest(List<Correction> pairs) {
-        return pairs.stream()
-                .sorted(Correction.CHEAPEST_FIRST)
-                .limit(OF_EACH_KIND)
-                .toList();
+    private List<Correction> cheapest(List<Pair> pairs) {
+        return new Pairs(build, aims)
+                .cheapest(pairs, OF_EACH_KIND).stream().map(Correction::of).toList();
     }
 }

@@ -28,7 +28,7 @@ public record FlightPoint(String loadCase, String name, MassState state, double 
     }
 
     private static FlightPoint of(CaseBalance aboard, MassState state, Cg cg) {
-        double uMm = aboard.uncertainty(state).orElseThrow().xMm();
+        double uMm = aboard.uncertaintyXMm(state).orElseThrow();
         double massG = aboard.sum(state).mass().grams();
         return new FlightPoint(aboard.loadCase().code(), aboard.loadCase().name(), state, massG, cg.xMm(), uMm);
     }

@@ -22,6 +22,9 @@ import java.util.function.IntFunction;
 record LinearWay(List<Effect> effects, double bandPerUnit, Ranges allowed, IntFunction<CorrectionStep> steps)
         implements Way {
 
+    /** Takes up rounding in sums of doubles where a case is not moved at all. */
+    private static final double ROUNDING_GMM = 1e-6;
+
     /** What one unit adds to a case: a in g mm, b in g. */
     record Effect(double momentGMm, double massG) {
 
@@ -34,19 +37,35 @@ record LinearWay(List<Effect> effects, double bandPerUnit, Ranges allowed, IntFu
 
     @Override
     public Ranges landing(List<Aim> aims) {
-        Ranges landing = allowed;
-        for (int i = 0; i < aims.size() && !landing.isEmpty(); i++) {
-            landing = landing.and(landing(aims.get(i), effects.get(i)));
+        double least = Double.NEGATIVE_INFINITY;
+        double most = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < aims.size(); i++) {
+            Aim aim = aims.get(i);
+            Effect effect = effects.get(i);
+            double massG = aim.point().massG();
+            double forward = effect.momentGMm - effect.massG * aim.fromMm() - bandPerUnit * massG;
+            double aft = effect.massG * aim.toMm() + bandPerUnit * massG - effect.momentGMm;
+            least = Math.max(
+                    least,
+                    Math.max(least(massG * aim.clearOfForwardMm(), forward), least(massG * aim.clearOfAftMm(), aft)));
+            most = Math.min(
+                    most,
+                    Math.min(most(massG * aim.clearOfForwardMm(), forward), most(massG * aim.clearOfAftMm(), aft)));
         }
-        return landing;
+        return least == Double.POSITIVE_INFINITY ? Ranges.NOTHING : allowed.and(Ranges.between(least, most));
     }
 
-    private Ranges landing(Aim aim, Effect effect) {
-        double massG = aim.point().massG();
-        double forward = effect.momentGMm - effect.massG * aim.fromMm() - bandPerUnit * massG;
-        double aft = effect.massG * aim.toMm() + bandPerUnit * massG - effect.momentGMm;
-        return Ranges.notBelowZero(massG * aim.clearOfForwardMm(), forward)
-                .and(Ranges.notBelowZero(massG * aim.clearOfAftMm(), aft));
+    /** The least q with constant + perUnit q at or above 0; infinite where there is none. */
+    private static double least(double constant, double perUnit) {
+        if (perUnit == 0) {
+            return constant >= -ROUNDING_GMM ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+        }
+        return perUnit > 0 ? -constant / perUnit : Double.NEGATIVE_INFINITY;
+    }
+
+    /** The greatest such q. */
+    private static double most(double constant, double perUnit) {
+        return perUnit < 0 ? -constant / perUnit : Double.POSITIVE_INFINITY;
     }
 
     @Override

@@ -34,7 +34,22 @@ record Pairs(Build build, List<Aim> aims) {
         }
     }
 
-    Optional<Trial> least(LinearWay move, LinearWay second) {
+    /** Two ways to go together. */
+    record Pair(LinearWay move, LinearWay second) {}
+
+    private record Solved(Pair pair, Amounts amounts) {}
+
+    /** The cheapest that land, so many of them: the closed form puts them in order, and no more are recomputed than it takes. */
+    List<Trial> cheapest(List<Pair> pairs, int most) {
+        return pairs.stream()
+                .flatMap(pair -> solve(pair.move, pair.second, aims).map(amounts -> new Solved(pair, amounts)).stream())
+                .sorted(Comparator.comparing(Solved::amounts, Amounts.LEAST))
+                .flatMap(solved -> least(solved.pair.move, solved.pair.second).stream())
+                .limit(most)
+                .toList();
+    }
+
+    private Optional<Trial> least(LinearWay move, LinearWay second) {
         List<Aim> solved = aims;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Optional<Amounts> best = solve(move, second, solved);

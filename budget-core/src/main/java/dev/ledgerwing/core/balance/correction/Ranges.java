@@ -24,15 +24,6 @@ record Ranges(List<Range> all) {
         return from <= to ? new Ranges(List.of(new Range(from, to))) : NOTHING;
     }
 
-    /** All q with constant + perUnit q at or above 0. */
-    static Ranges notBelowZero(double constant, double perUnit) {
-        if (perUnit == 0) {
-            return constant >= -ROUNDING ? EVERYTHING : NOTHING;
-        }
-        double root = -constant / perUnit;
-        return perUnit > 0 ? between(root, Double.POSITIVE_INFINITY) : between(Double.NEGATIVE_INFINITY, root);
-    }
-
     boolean isEmpty() {
         return all.isEmpty();
     }

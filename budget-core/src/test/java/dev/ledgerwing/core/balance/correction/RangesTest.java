@@ -6,8 +6,6 @@ import org.junit.jupiter.api.Test;
 
 class RangesTest {
 
-    private static final double FOREVER = Double.POSITIVE_INFINITY;
-
     @Test
     void whatTwoLeaveOpenIsOpen() {
         Ranges both = Ranges.between(-10, 10).without(-2, 3).and(Ranges.between(-5, 4));
@@ -43,14 +41,6 @@ class RangesTest {
         assertThat(ranges.firstWhole()).hasValue(3);
         assertThat(ranges.lastWhole()).hasValue(8);
         assertThat(Ranges.NOTHING.firstWhole()).isEmpty();
-    }
-
-    @Test
-    void anInequalityLeavesOneSideOpen() {
-        assertThat(Ranges.notBelowZero(6, -2)).isEqualTo(Ranges.between(-FOREVER, 3));
-        assertThat(Ranges.notBelowZero(6, 2)).isEqualTo(Ranges.between(-3, FOREVER));
-        assertThat(Ranges.notBelowZero(1, 0)).isEqualTo(Ranges.EVERYTHING);
-        assertThat(Ranges.notBelowZero(-1, 0).isEmpty()).isTrue();
     }
 
     @Test
