@@ -25,6 +25,9 @@ record Ways(Build build, Effects effects) {
     /** More than a fifth off one part, or onto it, is another part; as in the remedies of the mass budget. */
     private static final double MOST_OTHER_PERCENT = 20;
 
+    /** More ballast than this share of the heaviest case is another design; Ledgerwing's own choice, from no publication. */
+    private static final double MOST_BALLAST_PERCENT = 20;
+
     private static final long MG_PER_G = 1000;
     private static final long UM_PER_MM = 1000;
     /** Farther than a wing is ever shifted, and still a station that a record can hold. */
@@ -43,11 +46,11 @@ record Ways(Build build, Effects effects) {
 
     /** Ballast at each place worth trying, in whole grams. */
     List<LinearWay> ballast() {
-        double all = effects.aims().stream()
+        double heaviest = effects.aims().stream()
                 .mapToDouble(aim -> aim.point().massG())
                 .max()
                 .orElse(0);
-        Ranges allowed = Ranges.between(1, all); // more than the airframe itself is no correction
+        Ranges allowed = Ranges.between(1, heaviest * MOST_BALLAST_PERCENT / 100);
         return BallastPlace.in(build).stream()
                 .map(place -> new LinearWay(
                         effects.ofBallast(place.station()), 0, allowed, grams -> new AddBallast(place, grams(grams))))
