@@ -57,6 +57,15 @@ class CoreArchitectureTest {
     static final ArchRule balanceKnowsTheMass = mayKnow("balance", "mass", "build", "verdict", "quantity");
 
     @ArchTest
+    static final ArchRule balanceDoesNotKnowItsCorrections = noClasses()
+            .that()
+            .resideInAPackage("dev.ledgerwing.core.balance")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("dev.ledgerwing.core.balance.correction..")
+            .because("a statement of the balance stands without what might be done about it");
+
+    @ArchTest
     static final ArchRule reviewKnowsEveryBudget = mayKnow("review", "balance", "mass", "build", "verdict", "quantity");
 
     @ArchTest
