@@ -1,5 +1,6 @@
 package dev.ledgerwing.core.balance.correction;
 
+import dev.ledgerwing.core.balance.BalanceStatement;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Mass;
@@ -49,6 +50,11 @@ public record Correction(List<CorrectionStep> steps, Build after, List<Aim> case
      */
     public Build on(Build build, Supplier<String> newIds) {
         return Trial.applied(build, steps, newIds);
+    }
+
+    /** The balance after it, to draw and to read in per cent of the chord it has then; worked out anew at each call. */
+    public BalanceStatement balance() {
+        return BalanceStatement.of(after);
     }
 
     /** What to do, in one plain sentence for each step, in the reader's units. */

@@ -10,7 +10,8 @@ import java.util.stream.DoubleStream;
 
 /**
  * Finds two ways that do together what neither does alone. The first is a move and is tried at every whole millimetre; for each the
- * closed form gives the least of the second. As with a single way, the record after both is recomputed.
+ * closed form gives the least of the second. As with a single way, the record after both is recomputed; a pair that must keep apart
+ * and does not at its least is not offered.
  */
 record Pairs(Build build, List<Aim> aims) {
 

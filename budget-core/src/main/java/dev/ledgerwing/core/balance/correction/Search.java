@@ -20,6 +20,8 @@ import java.util.TreeMap;
 record Search(Build build, List<Aim> aims) {
 
     private static final int MOST_ROUNDS = 10;
+    private static final Comparator<Integer> LEAST_FIRST =
+            Comparator.<Integer>comparingInt(Math::abs).thenComparing(Comparator.naturalOrder());
     /**
      * By how much, as shares of the uncertainty, aims are widened where the closed form sees no room at all: it may be that the change
      * makes the CG surer.
@@ -28,7 +30,7 @@ record Search(Build build, List<Aim> aims) {
 
     Optional<Trial> least(Way way) {
         List<Aim> solved = aims;
-        Map<Integer, Optional<Trial>> tried = new TreeMap<>(Comparator.comparingInt(Math::abs));
+        Map<Integer, Optional<Trial>> tried = new TreeMap<>(LEAST_FIRST);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             OptionalInt amount = amount(way, solved);
             if (amount.isEmpty() || amount.getAsInt() == 0 || tried.containsKey(amount.getAsInt())) {
