@@ -52,6 +52,11 @@ public record Aim(FlightPoint point, BalanceBand band, double fromMm, double toM
         return band.insideMm(point.xMm()) < 2 * point.uMm();
     }
 
+    /** Whether it is the uncertainty of the CG that asks for more than there is room for. */
+    boolean isUnsure() {
+        return 2 * point.uMm() > MOST_OF_WIDTH * band.widthMm();
+    }
+
     /** How far the CG lies aft of the forward end of the aim; negative ahead of it. */
     double clearOfForwardMm() {
         return point.xMm() - fromMm;

@@ -21,6 +21,9 @@ public final class CorrectionFinder {
     /** Parts with another mass, and pairs: so many of each are offered. */
     private static final int OF_EACH_KIND = 3;
 
+    /** Pairs are made of so many parts, those whose moving does most. */
+    private static final int MOST_MOVERS = 8;
+
     private final Build build;
     private final List<Aim> aims;
     private final Ways ways;
@@ -71,7 +74,7 @@ public final class CorrectionFinder {
     private Stream<Correction> withoutOnePart() {
         return build.lines().stream()
                 .flatMap(line -> leavingOut(line).stream())
-                .flatMap(step -> Trial.of(build, List.of(step)).stream())
+                .flatMap(step -> Trial.of(build, aims, List.of(step)).stream())
                 .filter(Trial::lands)
                 .map(Correction::of);
     }
@@ -105,11 +108,16 @@ public final class CorrectionFinder {
         if (!moved.isEmpty()) {
             return List.of();
         }
-        List<Correction> free = cheapest(IntStream.range(0, moves.size())
+        List<LinearWay> movers = moves.stream()
+                .sorted(Comparator.comparingDouble(LinearWay::reachGMm).reversed())
+                .limit(MOST_MOVERS)
+                .toList();
+        List<Correction> free = cheapest(IntStream.range(0, movers.size())
                 .boxed()
-                .flatMap(i -> moves.subList(i + 1, moves.size()).stream().map(other -> new Pair(moves.get(i), other)))
+                .flatMap(
+                        i -> movers.subList(i + 1, movers.size()).stream().map(other -> new Pair(movers.get(i), other)))
                 .toList());
-        return free.isEmpty() ? withBallast(moves, ballasted) : free;
+        return free.isEmpty() ? withBallast(movers, ballasted) : free;
     }
 
     private List<Correction> withBallast(List<LinearWay> moves, List<Correction> ballasted) {

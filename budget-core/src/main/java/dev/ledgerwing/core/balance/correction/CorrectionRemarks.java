@@ -16,15 +16,19 @@ record CorrectionRemarks(Corrections corrections, Figures figures) {
     List<String> all() {
         List<String> remarks = new ArrayList<>();
         if (corrections.now().stream().anyMatch(Aim::narrow)) {
-            remarks.add(
-                    "The band is too narrow to keep clear of both its limits: its middle is aimed for. Weighing more parts"
-                            + " makes the CG surer.");
+            remarks.add("The band is too narrow to keep clear of both its limits: its middle is aimed for." + unsure());
         }
         incomplete().ifPresent(remarks::add);
         if (corrections.offers().isEmpty()) {
             remarks.add(whyNone());
         }
         return remarks;
+    }
+
+    private String unsure() {
+        return corrections.now().stream().anyMatch(aim -> aim.narrow() && aim.isUnsure())
+                ? " Weighing more parts makes the CG surer."
+                : "";
     }
 
     private Optional<String> incomplete() {

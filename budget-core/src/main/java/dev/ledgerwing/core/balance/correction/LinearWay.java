@@ -35,6 +35,16 @@ record LinearWay(List<Effect> effects, double bandPerUnit, Ranges allowed, IntFu
         effects = List.copyOf(effects);
     }
 
+    /** The most first moment that it can add or take in any case. */
+    double reachGMm() {
+        double farthest = allowed.isEmpty() ? 0 : Math.max(Math.abs(allowed.least()), Math.abs(allowed.greatest()));
+        return effects.stream()
+                        .mapToDouble(effect -> Math.abs(effect.momentGMm))
+                        .max()
+                        .orElse(0)
+                * farthest;
+    }
+
     @Override
     public Ranges landing(List<Aim> aims) {
         double least = Double.NEGATIVE_INFINITY;

@@ -58,7 +58,8 @@ record Pairs(Build build, List<Aim> aims) {
                 return Optional.empty();
             }
             Amounts amounts = best.get();
-            Optional<Trial> trial = Trial.of(build, List.of(move.step(amounts.first), second.step(amounts.second)));
+            Optional<Trial> trial =
+                    Trial.of(build, aims, List.of(move.step(amounts.first), second.step(amounts.second)));
             if (trial.isEmpty() || trial.get().lands()) {
                 return trial;
             }

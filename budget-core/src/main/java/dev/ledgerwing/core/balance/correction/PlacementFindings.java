@@ -16,7 +16,8 @@ import java.util.stream.Stream;
 
 /**
  * Whether parts sit where bays and rules to keep apart let them, in every flight case; one finding for each rule to keep apart, and one
- * for each part that a bay holds. A part that is in no flight case breaks no rule.
+ * for each part that a bay holds. A part that is in no flight case breaks no rule. Distances are held against as they are drawn; how
+ * surely a station is known takes no part.
  */
 public final class PlacementFindings {
 

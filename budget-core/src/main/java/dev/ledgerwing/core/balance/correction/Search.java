@@ -70,7 +70,7 @@ record Search(Build build, List<Aim> aims) {
     }
 
     private Optional<Trial> trial(Way way, int amount) {
-        return Trial.of(build, List.of(way.step(amount)));
+        return Trial.of(build, aims, List.of(way.step(amount)));
     }
 
     /** The least that lands; or, where there is hardly any room, what comes nearest to landing. */

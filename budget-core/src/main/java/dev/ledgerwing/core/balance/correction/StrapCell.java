@@ -53,6 +53,10 @@ public record StrapCell(
         return new StrapCell(places.loadCase().code(), places.loadCase().name(), null, obstacle, beyondMm);
     }
 
+    public boolean isPossible() {
+        return range != null;
+    }
+
     /** Why it cannot be done, in a sentence; empty where it can. */
     public String reason(Figures figures) {
         if (obstacle == null) {

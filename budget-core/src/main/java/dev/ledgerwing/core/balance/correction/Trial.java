@@ -25,13 +25,23 @@ record Trial(List<CorrectionStep> steps, Build after, List<Aim> aims, boolean ke
         aims = List.copyOf(aims);
     }
 
-    /** Empty when the record cannot take the steps. */
-    static Optional<Trial> of(Build before, List<CorrectionStep> steps) {
+    /**
+     * Takes the steps. Empty when the record cannot take them, or when one of the cases that balance {@code now} weighs nothing any more.
+     */
+    static Optional<Trial> of(Build before, List<Aim> now, List<CorrectionStep> steps) {
+        return changed(before, steps)
+                .map(after -> new Trial(
+                        steps,
+                        after,
+                        Aim.of(BalanceStatement.of(after)),
+                        !PlacementRules.of(after).breaksMoreThan(PlacementRules.of(before))))
+                .filter(trial ->
+                        now.stream().allMatch(aim -> trial.aim(aim.point()).isPresent()));
+    }
+
+    private static Optional<Build> changed(Build before, List<CorrectionStep> steps) {
         try {
-            Build after = applied(before, steps, passingIds(before));
-            List<Aim> aims = Aim.of(BalanceStatement.of(after));
-            boolean keeps = !PlacementRules.of(after).breaksMoreThan(PlacementRules.of(before));
-            return Optional.of(new Trial(steps, after, aims, keeps));
+            return Optional.of(applied(before, steps, passingIds(before)));
         } catch (IllegalArgumentException refused) {
             return Optional.empty(); // a station or a mass beyond what a record can hold is no correction
         }

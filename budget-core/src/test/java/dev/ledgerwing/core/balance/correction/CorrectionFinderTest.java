@@ -9,8 +9,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.balance.BalanceStatement;
 import dev.ledgerwing.core.balance.MassState;
+import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Category;
+import dev.ledgerwing.core.build.LineMass;
+import dev.ledgerwing.core.build.LinePlace;
 import dev.ledgerwing.core.build.LoadCase.Purpose;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.quantity.Figures;
@@ -207,7 +210,34 @@ class CorrectionFinderTest {
         Correction move = corrections.offers().get(0);
         assertThat(move.cases())
                 .allMatch(aim -> aim.point().xMm() > 347.4 && aim.point().xMm() < 348.6);
-        assertThat(corrections.remarks(Figures.METRIC)).anyMatch(remark -> remark.contains("too narrow"));
+        assertThat(corrections.remarks(Figures.METRIC))
+                .containsExactly("The band is too narrow to keep clear of both its limits: its middle is aimed for.");
+    }
+
+    @Test
+    void aCgThatIsTooUnsureForItsBandAsksForTheScales() {
+        PartLine guessed = PartLine.named(
+                        "guess", "tail", "Guess", Category.STRUCTURE, 1, LineMass.of(Mass.ofGrams(200), Basis.GUESSED))
+                .withPlace(LinePlace.at(Trims.at(900)));
+        Corrections corrections = CorrectionFinder.of(between(346, 350, movable(PACK, 100, 340), MOTOR, REST, guessed));
+        assertThat(corrections.remarks(Figures.METRIC)).anyMatch(remark -> remark.endsWith("makes the CG surer."));
+    }
+
+    @Test
+    void aSureCgInTheMiddleOfANarrowBandIsLeftThere() {
+        Build middle = between(360.4, 361.4, movable(PACK, 100, 340), MOTOR, REST);
+        assertThat(CorrectionFinder.of(middle).isNeeded()).isFalse();
+    }
+
+    /** Scales that are off by as much as the band is wide: it stays tight, and no part can be put better. */
+    @Test
+    void whatLiesInTheMiddleAlreadyIsNotMoved() {
+        PartLine coarse = REST.withMass(new LineMass(Mass.ofGrams(4000), Basis.WEIGHED, null, Mass.ofGrams(300), null));
+        Corrections corrections = CorrectionFinder.of(between(359.4, 362.4, movable(PACK, 100, 340), MOTOR, coarse));
+        assertThat(corrections.isNeeded()).isTrue();
+        assertThat(corrections.offers()).isEmpty();
+        assertThat(corrections.remarks(Figures.METRIC))
+                .contains("Every flight case lies as near the middle of its band as can be aimed for.");
     }
 
     @Test

@@ -67,7 +67,7 @@ class CorrectionGridSearchTest {
                 Math.max(Math.abs(way.allowed().least()), way.allowed().greatest()));
         for (int amount = 1; amount <= most; amount++) {
             for (int signed : new int[] {-amount, amount}) {
-                if (way.allowed().contains(signed) && isNear(aims, way, signed) && lands(build, way, signed)) {
+                if (way.allowed().contains(signed) && isNear(aims, way, signed) && lands(build, aims, way, signed)) {
                     return Optional.of(signed);
                 }
             }
@@ -90,7 +90,9 @@ class CorrectionGridSearchTest {
         return true;
     }
 
-    private static boolean lands(Build build, LinearWay way, int amount) {
-        return Trial.of(build, List.of(way.step(amount))).filter(Trial::lands).isPresent();
+    private static boolean lands(Build build, List<Aim> aims, LinearWay way, int amount) {
+        return Trial.of(build, aims, List.of(way.step(amount)))
+                .filter(Trial::lands)
+                .isPresent();
     }
 }
