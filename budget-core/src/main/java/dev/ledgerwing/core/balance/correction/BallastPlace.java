@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,23 +28,21 @@ public record BallastPlace(String key, String words, String assembly, Station st
     private static final String BESIDE = "beside “";
 
     /**
-     * The places worth trying: beside the foremost and the aftmost part, where there is something to fix it to and the lever is longest;
-     * beside ballast there is; at either end of every bay. Of several at one station the first.
+     * The places worth trying: beside the foremost and the aftmost part that flies in every case, where there is something to fix it to and
+     * the lever is longest; beside ballast there is; at either end of every bay. Of several at one station the first.
      */
     static List<BallastPlace> in(Build build) {
         if (build.assemblies().isEmpty()) {
             return List.of();
         }
+        List<PartLine> fixed =
+                placed(build).filter(line -> fliesAlways(line, build)).toList();
         List<BallastPlace> places = new ArrayList<>();
-        List<PartLine> placed = build.lines().stream()
-                .filter(line -> line.place().station() != null)
-                .sorted(Comparator.comparing(BallastPlace::x).thenComparing(PartLine::id))
-                .toList();
-        if (!placed.isEmpty()) {
-            places.add(beside(placed.get(0)));
-            places.add(beside(placed.get(placed.size() - 1)));
+        if (!fixed.isEmpty()) {
+            places.add(beside(fixed.get(0)));
+            places.add(beside(fixed.get(fixed.size() - 1)));
         }
-        placed.stream()
+        placed(build)
                 .filter(line -> line.category() == Category.BALLAST)
                 .map(BallastPlace::beside)
                 .forEach(places::add);
@@ -51,6 +50,18 @@ public record BallastPlace(String key, String words, String assembly, Station st
         Map<Length, BallastPlace> apart = new LinkedHashMap<>();
         places.forEach(place -> apart.putIfAbsent(place.station().x(), place));
         return List.copyOf(apart.values());
+    }
+
+    /** From the front aft. */
+    private static Stream<PartLine> placed(Build build) {
+        return build.lines().stream()
+                .filter(line -> line.place().station() != null)
+                .sorted(Comparator.comparing(BallastPlace::x).thenComparing(PartLine::id));
+    }
+
+    private static boolean fliesAlways(PartLine line, Build build) {
+        return line.category() != Category.PAYLOAD
+                && CasePlaces.flight(build).stream().allMatch(places -> places.isAboard(line));
     }
 
     private static BallastPlace beside(PartLine line) {

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  */
 public final class CorrectionFinder {
 
-    /** Parts with another mass, and pairs: so many of each are offered. */
+    /** Places for ballast, parts with another mass, and pairs: so many of each are offered. */
     private static final int OF_EACH_KIND = 3;
 
     /** Pairs are made of so many parts, those whose moving does most. */
@@ -50,7 +50,7 @@ public final class CorrectionFinder {
     private List<Correction> offers() {
         List<LinearWay> moves = ways.moves();
         List<Correction> moved = least(moves);
-        List<Correction> ballasted = least(ways.ballast());
+        List<Correction> ballasted = cheapestOf(least(ways.ballast()));
         return Stream.of(
                         moved.stream(),
                         ballasted.stream(),
@@ -67,6 +67,13 @@ public final class CorrectionFinder {
         return some.stream()
                 .flatMap(way -> search.least(way).stream())
                 .map(Correction::of)
+                .toList();
+    }
+
+    private static List<Correction> cheapestOf(List<Correction> some) {
+        return some.stream()
+                .sorted(Correction.CHEAPEST_FIRST)
+                .limit(OF_EACH_KIND)
                 .toList();
     }
 

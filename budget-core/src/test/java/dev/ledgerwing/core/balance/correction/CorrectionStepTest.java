@@ -125,6 +125,11 @@ class CorrectionStepTest {
                         "beside “Part lead”",
                         "at the front of “Bay”",
                         "at the back of “Bay”");
+        PartLine probe = part("probe", "nose", Category.PAYLOAD, 30, 10);
+        assertThat(BallastPlace.in(Trims.between(300, 400, SPAR, PACK, MOTOR, probe)))
+                .as("not beside what may stay at home")
+                .extracting(BallastPlace::words)
+                .containsExactly("beside “Part motor”", "beside “Part spar”");
         assertThat(BallastPlace.in(build)).extracting(BallastPlace::assembly).endsWith("fuselage", "fuselage");
         assertThat(BallastPlace.in(
                         build.withBays(List.of()).withLines(List.of()).withAssemblies(List.of())))
