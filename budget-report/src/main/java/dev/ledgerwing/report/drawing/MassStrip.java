@@ -1,0 +1,218 @@
+package dev.ledgerwing.report.drawing;
+
+import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.core.quantity.Length;
+import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.report.drawing.BalanceView.BandView;
+import dev.ledgerwing.report.drawing.BalanceView.CaseView;
+import dev.ledgerwing.report.drawing.BalanceView.CgView;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * The masses of the design load case along the fuselage, nose to the left: circles on a beam, each over its own station, areas in
+ * proportion to masses; below the beam the allowed band and a wedge where it balances. What cannot be drawn is named.
+ */
+public final class MassStrip {
+
+    private static final double EDGE = 8;
+    private static final double TICK = 5;
+    private static final double BAND_DEPTH = 9;
+    private static final double WEDGE = 17;
+    private static final int MOST_DRAWN = 300;
+    private static final double ROOM_FOR_A_NUMBER = 10;
+    private static final int MOST_NAMED_MISSING = 12;
+
+    private final Plate plate;
+    private final BalanceView view;
+    private final Figures units;
+    private final Layout layout;
+    private final double lines;
+    private final List<PartMark> drawn;
+    private final List<Load> loads;
+    private final Scale x;
+
+    private MassStrip(BalanceView view, Figures units, Layout layout) {
+        this.plate = new Plate(layout);
+        this.view = view;
+        this.units = units;
+        this.layout = layout;
+        this.lines = 1.3 * layout.letters();
+        this.drawn = view.placed()
+                .filter(part -> part.gramsOrZero() > 0)
+                .sorted(Comparator.comparingDouble(PartMark::gramsOrZero).reversed())
+                .limit(MOST_DRAWN)
+                .toList();
+        double largest = layout.isWide() ? 30 : 20;
+        double low = Math.min(
+                0, drawn.stream().mapToDouble(PartMark::xMmOrZero).min().orElse(0));
+        double high = Math.max(
+                low + 100, drawn.stream().mapToDouble(PartMark::xMmOrZero).max().orElse(100));
+        double room = layout.width() - 2 * (EDGE + largest);
+        this.x = new Scale(EDGE + largest, low, room / (high - low));
+        this.loads = Stack.of(drawn, x, largest);
+    }
+
+    /** An SVG element to stand in a page. */
+    public static String svg(BalanceView view, Figures units, Layout layout) {
+        return draw(view, units, layout).svg();
+    }
+
+    static Drawn draw(BalanceView view, Figures units, Layout layout) {
+        return new MassStrip(view, units, layout).draw();
+    }
+
+    private Drawn draw() {
+        double highest = loads.stream()
+                .mapToDouble(load -> load.centre().y() - load.radius())
+                .min()
+                .orElse(0);
+        double beam = EDGE - highest;
+        band(beam);
+        plate.line(new Spot(EDGE, beam), new Spot(layout.width() - EDGE, beam), Pen.BEAM);
+        int numbered = circles(beam);
+        wedge(beam);
+        double below = ruler(beam + BAND_DEPTH + WEDGE + 4);
+        below = list(below, numbered);
+        below = missing(below);
+        return plate.finish("strip", view.airframe() + ": masses along the stations", below + EDGE);
+    }
+
+    private void band(double beam) {
+        BandView band = view.band();
+        if (band != null) {
+            Box box = new Box(x.at(band.forwardXMm()), beam, x.at(band.aftXMm()), beam + BAND_DEPTH);
+            plate.open("band", "Allowed band, " + length(band.forwardXMm()) + " to " + length(band.aftXMm()));
+            plate.area(box, Pen.BAND);
+            plate.hatch(box, 4);
+            plate.line(new Spot(box.left(), beam), new Spot(box.left(), box.bottom()), Pen.EDGE);
+            plate.line(new Spot(box.right(), beam), new Spot(box.right(), box.bottom()), Pen.EDGE);
+            plate.close();
+        }
+    }
+
+    /** Draws the parts and gives how many of them have a number. */
+    private int circles(double beam) {
+        int most = layout.isWide() ? 12 : 8;
+        int number = 0;
+        for (Load load : loads) {
+            Spot centre = load.centre().plus(0, beam);
+            plate.open("part", told(load.part()));
+            plate.circle(centre, load.radius(), load.part().pen());
+            if (number < most && load.radius() >= ROOM_FOR_A_NUMBER) {
+                number++;
+                plate.small(centre.plus(0, 0.31 * layout.letters()), Anchor.MIDDLE, Integer.toString(number));
+            }
+            plate.close();
+        }
+        return number;
+    }
+
+    private String told(PartMark part) {
+        return part.name() + ", " + units.mass(Objects.requireNonNull(part.mass())) + " at " + length(part.xMmOrZero());
+    }
+
+    private String length(double mm) {
+        return units.length(Length.ofMm(mm));
+    }
+
+    private void wedge(double beam) {
+        CgView cg = view.cases().stream()
+                .filter(CaseView::design)
+                .findFirst()
+                .map(CaseView::basic)
+                .orElse(null);
+        if (cg == null) {
+            return;
+        }
+        Spot tip = new Spot(x.at(cg.xMm()), beam + 1);
+        double foot = BAND_DEPTH + WEDGE - 1;
+        String text = "CG " + length(cg.xMm());
+        plate.open("wedge", "It balances at " + length(cg.xMm()) + ", basic mass, design load case");
+        plate.polygon(List.of(tip, tip.plus(9, foot), tip.plus(-9, foot)), Pen.BASIC);
+        BandView band = view.band();
+        double clear = band == null ? tip.x() : Math.max(tip.x(), Math.min(x.at(band.aftXMm()), layout.width() / 2));
+        plate.label(new Spot(Math.max(tip.x() + 14, clear + 4), beam + foot - 1), Anchor.START, text);
+        plate.close();
+    }
+
+    private double ruler(double at) {
+        Ticks ticks = x.ticks(EDGE, layout.width() - EDGE - 12, 46, units);
+        plate.line(new Spot(EDGE, at), new Spot(layout.width() - EDGE, at), Pen.RULER);
+        for (double mark : ticks.marks()) {
+            double place = x.atMark(mark, units);
+            plate.line(new Spot(place, at), new Spot(place, at + TICK), Pen.RULER);
+            if (place > EDGE + 14) {
+                plate.small(
+                        new Spot(place, at + TICK + lines - 3), Anchor.MIDDLE, Figures.number(mark, ticks.decimals()));
+            }
+        }
+        return at + TICK + lines;
+    }
+
+    /** The numbered parts, in columns from top to bottom. */
+    private double list(double top, int numbered) {
+        int columns = layout.isWide() ? 2 : 1;
+        int rows = (numbered + columns - 1) / columns;
+        double width = (layout.width() - 2 * EDGE) / columns;
+        for (int index = 0; index < numbered; index++) {
+            PartMark part = loads.get(index).part();
+            int column = index / rows;
+            double left = EDGE + column * width;
+            double base = top + (index % rows + 1) * lines;
+            String figures = units.mass(Objects.requireNonNull(part.mass())) + " at " + length(part.xMmOrZero());
+            double right = left + width - (columns > 1 ? 2 * EDGE : 0);
+            double room = width - 2 * EDGE - 24 - plate.smallLetters().width(figures) - 8;
+            plate.small(new Spot(left + 16, base), Anchor.END, Integer.toString(index + 1));
+            plate.small(
+                    new Spot(left + 24, base),
+                    Anchor.START,
+                    plate.smallLetters().cut(part.name(), room));
+            plate.small(new Spot(right, base), Anchor.END, figures);
+        }
+        return numbered == 0 ? top : top + rows * lines + 4;
+    }
+
+    private double missing(double top) {
+        double at = top;
+        for (String sentence : sentences()) {
+            for (String line : plate.smallLetters().wrapped(sentence, layout.width() - 2 * EDGE, 6)) {
+                at += lines;
+                plate.small(new Spot(EDGE, at), Anchor.START, line);
+            }
+        }
+        return at + 2;
+    }
+
+    private List<String> sentences() {
+        List<String> sentences = new java.util.ArrayList<>();
+        List<PartMark> missing =
+                view.parts().stream().filter(part -> !part.isPlaced()).toList();
+        if (!missing.isEmpty()) {
+            String names = String.join(
+                    "; ",
+                    missing.stream()
+                            .limit(MOST_NAMED_MISSING)
+                            .map(PartMark::name)
+                            .toList());
+            int more = missing.size() - MOST_NAMED_MISSING;
+            sentences.add("Not drawn, station or mass not known: " + names + (more > 0 ? "; and " + more + " more" : "")
+                    + ".");
+        }
+        long all = view.placed().filter(part -> part.gramsOrZero() > 0).count();
+        if (all > drawn.size()) {
+            Mass rest = view.placed()
+                    .map(PartMark::mass)
+                    .filter(Objects::nonNull)
+                    .reduce(Mass.ZERO, Mass::plus)
+                    .minus(drawn.stream()
+                            .map(PartMark::mass)
+                            .filter(Objects::nonNull)
+                            .reduce(Mass.ZERO, Mass::plus));
+            sentences.add("The " + (all - drawn.size()) + " lightest lines, " + units.mass(rest)
+                    + " together, are not drawn.");
+        }
+        return sentences;
+    }
+}

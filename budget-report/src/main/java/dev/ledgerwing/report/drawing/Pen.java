@@ -1,0 +1,44 @@
+package dev.ledgerwing.report.drawing;
+
+import java.util.Locale;
+
+/**
+ * What is drawn in one manner. Every shape can be told from the others in black and white; a style sheet may colour it by the pen's
+ * class.
+ */
+enum Pen {
+    PANEL(
+            "fill=\"currentColor\" fill-opacity=\"0.06\" stroke=\"currentColor\" stroke-width=\"1.1\" stroke-linejoin=\"round\""),
+    PANEL_BEFORE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.7\" stroke-dasharray=\"3 3\""),
+    CENTRE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.8\" stroke-dasharray=\"14 3 3 3\""),
+    CHORD("fill=\"none\" stroke=\"currentColor\" stroke-width=\"2.4\""),
+    BAND("fill=\"currentColor\" fill-opacity=\"0.1\" stroke=\"none\""),
+    HATCH("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.6\" stroke-opacity=\"0.45\""),
+    EDGE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.2\""),
+    EDGE_BEFORE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.8\" stroke-dasharray=\"3 3\""),
+    RULER("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.8\""),
+    RULE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.6\" stroke-opacity=\"0.25\""),
+    LEADER("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.7\""),
+    BAR("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.4\""),
+    BASIC("fill=\"currentColor\" stroke=\"currentColor\" stroke-width=\"1.3\""),
+    PREDICTED("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.5\""),
+    BEFORE("fill=\"currentColor\" fill-opacity=\"0.35\" stroke=\"currentColor\" stroke-width=\"0.8\""),
+    ARROW("fill=\"currentColor\" stroke=\"currentColor\" stroke-width=\"1\""),
+    NEUTRAL("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.3\""),
+    PLAN_PART("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.6\" stroke-opacity=\"0.5\""),
+    PART("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"0.9\""),
+    MOVABLE("fill=\"#d3d6da\" stroke=\"currentColor\" stroke-width=\"1.6\""),
+    EXTRA("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.1\" stroke-dasharray=\"2.5 2\""),
+    BEAM("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.8\"");
+
+    private final String attributes;
+
+    Pen(String attributes) {
+        this.attributes = attributes;
+    }
+
+    /** Class and presentation attributes. */
+    String attributes() {
+        return "class=\"" + name().toLowerCase(Locale.ROOT).replace('_', '-') + "\" " + attributes;
+    }
+}
