@@ -79,6 +79,7 @@ public record BalanceView(
     /**
      * One load case.
      *
+     * @param unplaced how many things aboard have no known mass or station: the CG is that of the others
      * @param verdict of its CG: {@code holds}, {@code tight}, {@code breaks} or {@code unknown}
      * @param basic at basic mass, {@code predicted} at predicted mass; null = not known
      */
@@ -87,9 +88,14 @@ public record BalanceView(
             String name,
             boolean flight,
             boolean design,
+            int unplaced,
             String verdict,
             @Nullable CgView basic,
             @Nullable CgView predicted) {
+
+        boolean isKnown() {
+            return unplaced == 0;
+        }
 
         Stream<CgView> cgs() {
             return Stream.of(basic, predicted).flatMap(Stream::ofNullable);

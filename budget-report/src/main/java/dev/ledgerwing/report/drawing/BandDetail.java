@@ -6,6 +6,7 @@ import dev.ledgerwing.report.drawing.BalanceView.BandView;
 import dev.ledgerwing.report.drawing.BalanceView.CaseView;
 import dev.ledgerwing.report.drawing.BalanceView.CgView;
 import dev.ledgerwing.report.drawing.BalanceView.Chord;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
@@ -41,7 +42,7 @@ final class BandDetail {
         this.lines = 1.3 * layout.letters();
         this.left = wide ? 222 : EDGE + 2;
         this.right = layout.width() - (wide ? 198 : EDGE + 2);
-        BandWindow window = BandWindow.of(view, before);
+        BandWindow window = BandWindow.of(view, before, wide ? 0 : labelWidth() / (right - left));
         this.x = new Scale(left, window.lowMm(), (right - left) / (window.highMm() - window.lowMm()));
     }
 
@@ -52,11 +53,11 @@ final class BandDetail {
 
     /** Draws from {@code top} on and gives the place below. */
     double draw(double top) {
-        double plot = top + limitsHeight() + percentHeight();
+        double plot = top + limitsHeight();
         List<Row> rows = rows();
         double bottom = plot + rows.stream().mapToDouble(row -> height(row)).sum();
         limits(top, plot);
-        percentRuler(plot);
+        plate.line(new Spot(left, plot), new Spot(right, plot), Pen.RULE);
         if (wide) {
             bandAcross(plot, bottom);
         }
@@ -65,7 +66,11 @@ final class BandDetail {
             row(row, at);
             at += height(row);
         }
-        return lengthRuler(bottom);
+        return key(percentRuler(lengthRuler(bottom)));
+    }
+
+    private double labelWidth() {
+        return plate.letters().width("000.0 % MAC") + 5;
     }
 
     // Rows
@@ -78,8 +83,8 @@ final class BandDetail {
             @Nullable Double pointMm) {}
 
     private List<Row> rows() {
-        List<Row> rows = new java.util.ArrayList<>(view.cases().stream()
-                .map(one -> new Row(one.flight() ? one.name() : one.name() + " (ground)", one, null, null))
+        List<Row> rows = new ArrayList<>(view.cases().stream()
+                .map(one -> new Row(name(one), one, null, null))
                 .toList());
         if (view.neutralPointXMm() != null) {
             rows.add(new Row("Neutral point, estimate", null, null, view.neutralPointXMm()));
@@ -90,9 +95,14 @@ final class BandDetail {
         return rows;
     }
 
+    private static String name(CaseView one) {
+        String ground = one.flight() ? "" : " (ground)";
+        return one.name() + ground + (one.isKnown() ? "" : ", " + one.unplaced() + " not placed");
+    }
+
     private double height(Row row) {
         int figures = row.shown() == null ? 1 : 2;
-        return wide ? 2 * lines + 4 : (1 + figures) * lines + plotHeight(row) + 4;
+        return wide ? 2 * lines + 4 : (1 + figures) * lines + plotHeight(row) + 2 * GAP;
     }
 
     private double plotHeight(Row row) {
@@ -100,7 +110,7 @@ final class BandDetail {
     }
 
     private void row(Row row, double top) {
-        double plotTop = wide ? top + 2 : top + height(row) - plotHeight(row) - 2;
+        double plotTop = wide ? top + 2 : top + height(row) - plotHeight(row) - GAP;
         if (wide) {
             plate.line(new Spot(EDGE, top), new Spot(plate.width() - EDGE, top), Pen.RULE);
         } else {
@@ -125,10 +135,15 @@ final class BandDetail {
             return;
         }
         List<String> name = plate.letters().wrapped(row.name(), left - EDGE - 2 * GAP, 2);
-        double first = top + (name.size() == 1 ? lines + 4 : lines - 1);
+        double first = name.size() == 1 ? middleBaseline(top) : top + lines - 1;
         for (int line = 0; line < name.size(); line++) {
             plate.label(new Spot(EDGE, first + line * lines), Anchor.START, name.get(line));
         }
+    }
+
+    /** Baseline of a text halfway down a row beside the plot. */
+    private double middleBaseline(double top) {
+        return top + 1.5 * lines;
     }
 
     /** Figures of a row: line 0 or 1 beside the plot, or above it. */
@@ -150,8 +165,8 @@ final class BandDetail {
         plate.open(
                 "case " + one.verdict(),
                 one.name() + ": " + told("basic", one.basic()) + "; " + told("predicted", one.predicted()));
-        mark(one.basic(), old == null ? null : old.basic(), plotTop + 0.52 * lines, Pen.BASIC);
-        mark(one.predicted(), old == null ? null : old.predicted(), plotTop + 1.5 * lines, Pen.PREDICTED);
+        mark(one.basic(), old == null ? null : old.basic(), plotTop + 0.52 * lines, one.isKnown() ? Pen.BASIC : Pen.INCOMPLETE);
+        mark(one.predicted(), old == null ? null : old.predicted(), plotTop + 1.5 * lines, one.isKnown() ? Pen.PREDICTED : Pen.INCOMPLETE);
         plate.close();
         figures(figures("basic ", one, old, CaseView::basic), top, 0);
         figures(figures("predicted ", one, old, CaseView::predicted), top, 1);
@@ -176,7 +191,7 @@ final class BandDetail {
 
     private String share(double xMm) {
         Chord chord = view.chord();
-        return chord == null ? Scale.length(xMm, units) : Figures.percent(chord.percent(xMm));
+        return chord == null ? Scale.length(xMm, units) : Scale.percent(chord.percent(xMm));
     }
 
     private String place(double xMm) {
@@ -233,7 +248,7 @@ final class BandDetail {
             end(x.at(interval.aftXMm()), at);
         }
         plate.close();
-        figures(text, top + (wide ? lines / 2 + 2 : 0), 0);
+        figures(text, top + (wide ? lines / 2 + 1 : 0), 0);
     }
 
     /** The end of an interval, where it lies in the window. */
@@ -248,7 +263,7 @@ final class BandDetail {
         plate.open("neutral-point", "Neutral point, estimate: " + place(pointMm));
         PlanSketch.diamond(plate, new Spot(x.at(pointMm), at), 6, Pen.NEUTRAL);
         plate.close();
-        figures(place(pointMm), top + (wide ? lines / 2 + 2 : 0), 0);
+        figures(place(pointMm), top + (wide ? lines / 2 + 1 : 0), 0);
     }
 
     // Band and rulers
@@ -279,22 +294,16 @@ final class BandDetail {
         return view.band() == null ? 0 : (view.chord() == null ? 2 : 3) * lines + GAP;
     }
 
-    private double percentHeight() {
-        return view.chord() == null ? GAP : 1.9 * lines;
-    }
-
     /** What the limits are, outward of their edges and so clear of both. */
     private void limits(double top, double plot) {
         BandView band = view.band();
         if (band == null) {
             return;
         }
-        limit("forward limit", band.forwardXMm(), top, Anchor.END);
-        limit("aft limit", band.aftXMm(), top, Anchor.START);
-        double from = top + 4;
-        double to = view.chord() == null ? plot : top + limitsHeight();
-        upright(x.at(band.forwardXMm()), from, to, Pen.LEADER);
-        upright(x.at(band.aftXMm()), from, to, Pen.LEADER);
+        limit(wide ? "forward limit" : "forward", band.forwardXMm(), top, Anchor.END);
+        limit(wide ? "aft limit" : "aft", band.aftXMm(), top, Anchor.START);
+        upright(x.at(band.forwardXMm()), top + 4, plot, Pen.LEADER);
+        upright(x.at(band.aftXMm()), top + 4, plot, Pen.LEADER);
     }
 
     private void limit(String name, double xMm, double top, Anchor anchor) {
@@ -302,43 +311,79 @@ final class BandDetail {
         Chord chord = view.chord();
         plate.label(at, anchor, name);
         if (chord != null) {
-            plate.label(at.plus(0, lines), anchor, Figures.percent(chord.percent(xMm)) + " MAC");
+            plate.label(at.plus(0, lines), anchor, Scale.percent(chord.percent(xMm)) + " MAC");
         }
         plate.label(at.plus(0, (chord == null ? 1 : 2) * lines), anchor, Scale.length(xMm, units));
     }
 
-    private void percentRuler(double plot) {
-        Chord chord = view.chord();
-        if (chord == null) {
-            return;
-        }
-        double percentPerMm = 100 / chord.lengthMm();
-        double low = chord.percent(x.mmAt(left));
-        double high = chord.percent(x.mmAt(right));
-        Ticks ticks = Ticks.between(low, high, 44 * percentPerMm / x.perMm());
-        plate.line(new Spot(left, plot), new Spot(right, plot), Pen.RULER);
+    private double lengthRuler(double top) {
+        Ticks ticks = x.ticks(left, right, 46, units);
+        plate.line(new Spot(left, top), new Spot(right, top), Pen.RULER);
         for (double mark : ticks.marks()) {
-            double at = x.at(chord.xMm(mark));
-            upright(at, plot - TICK, plot, Pen.RULER);
-            plate.small(
-                    new Spot(at, plot - TICK - 3), Anchor.MIDDLE, Figures.number(mark, ticks.decimals()) + "\u2009%");
+            tick(x.atMark(mark, units), top, Figures.number(mark, ticks.decimals()));
         }
+        return named(top, units.lengthUnit() + " from the datum");
     }
 
-    private double lengthRuler(double bottom) {
-        Ticks ticks = x.ticks(left, right, 46, units);
-        plate.line(new Spot(left, bottom), new Spot(right, bottom), Pen.RULER);
+    private double percentRuler(double top) {
+        Chord chord = view.chord();
+        if (chord == null) {
+            return top;
+        }
+        double least = 46 / x.perMm() * 100 / chord.lengthMm();
+        Ticks ticks = Ticks.between(chord.percent(x.mmAt(left)), chord.percent(x.mmAt(right)), least);
+        plate.line(new Spot(left, top), new Spot(right, top), Pen.RULER);
         for (double mark : ticks.marks()) {
-            double at = x.atMark(mark, units);
-            upright(at, bottom, bottom + TICK, Pen.RULER);
-            plate.small(new Spot(at, bottom + TICK + lines - 3), Anchor.MIDDLE, Figures.number(mark, ticks.decimals()));
+            tick(x.at(chord.xMm(mark)), top, Figures.number(mark, ticks.decimals()));
         }
+        return named(top, "% of the MAC");
+    }
+
+    private void tick(double at, double top, String text) {
+        upright(at, top, top + TICK, Pen.RULER);
+        double half = plate.smallLetters().width(text) / 2;
+        double middle = wide ? at : Math.max(EDGE + half, Math.min(at, plate.width() - EDGE - half));
+        plate.small(new Spot(middle, top + TICK + lines - 3), Anchor.MIDDLE, text);
+    }
+
+    /** What a ruler measures: beside it, or below where there is no room beside. Gives the place below. */
+    private double named(double top, String name) {
+        double base = top + TICK + lines - 3;
         if (wide) {
-            plate.small(
-                    new Spot(right + 2 * GAP, bottom + TICK + lines - 3),
-                    Anchor.START,
-                    units.lengthUnit() + " from the datum");
+            plate.small(new Spot(right + 2 * GAP, base), Anchor.START, name);
+            return base + 2 * GAP;
         }
-        return bottom + TICK + lines + GAP;
+        plate.small(new Spot(plate.width() - EDGE, base + lines - 2), Anchor.END, name);
+        return base + lines + GAP;
+    }
+
+    /** What the marks mean. */
+    private double key(double top) {
+        double at = top + lines;
+        double middle = at - 0.3 * plate.letters().size();
+        double end = EDGE + MARK;
+        plate.circle(new Spot(end, middle), MARK, Pen.BASIC);
+        end = keyText(new Spot(end + 2 * GAP, at), "basic mass");
+        plate.circle(new Spot(end, middle), MARK, Pen.PREDICTED);
+        end = keyText(new Spot(end + 2 * GAP, at), "predicted mass");
+        if (before != null) {
+            plate.circle(new Spot(end, middle), MARK - 1, Pen.BEFORE);
+            end = keyText(new Spot(end + 2 * GAP, at), "before");
+        }
+        if (!wide) {
+            at += lines;
+            middle += lines;
+            end = EDGE;
+        }
+        plate.line(new Spot(end, middle), new Spot(end + 20, middle), Pen.BAR);
+        plate.line(new Spot(end, middle - CAP), new Spot(end, middle + CAP), Pen.BAR);
+        plate.line(new Spot(end + 20, middle - CAP), new Spot(end + 20, middle + CAP), Pen.BAR);
+        keyText(new Spot(end + 26, at), "two standard uncertainties either way");
+        return at + 2 * GAP;
+    }
+
+    private double keyText(Spot at, String text) {
+        plate.small(at, Anchor.START, text);
+        return at.x() + plate.smallLetters().width(text) + 3 * GAP;
     }
 }

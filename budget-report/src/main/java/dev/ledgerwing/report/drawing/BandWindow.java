@@ -11,8 +11,14 @@ record BandWindow(double lowMm, double highMm) {
 
     private static final double LEAST_MM = 10;
     private static final double MARGIN = 0.07;
+    private static final int ROUNDS = 20;
 
-    static BandWindow of(BalanceView view, @Nullable BalanceView before) {
+    /**
+     * For one build, or two of them.
+     *
+     * @param room share of the window's width that the labels of the limits need outward of them; 0 to less than 0.5
+     */
+    static BandWindow of(BalanceView view, @Nullable BalanceView before, double room) {
         List<Double> places = Stream.of(view, before)
                 .flatMap(Stream::ofNullable)
                 .flatMapToDouble(BandWindow::places)
@@ -21,7 +27,20 @@ record BandWindow(double lowMm, double highMm) {
         double low = places.stream().mapToDouble(Double::doubleValue).min().orElse(-LEAST_MM);
         double high = places.stream().mapToDouble(Double::doubleValue).max().orElse(LEAST_MM);
         double more = Math.max(MARGIN * (high - low), (LEAST_MM - (high - low)) / 2);
-        return new BandWindow(low - more, high + more);
+        BandWindow window = new BandWindow(low - more, high + more);
+        BandView band = view.band();
+        return band == null ? window : window.withRoom(band, room);
+    }
+
+    /** Widened at either end in turn until both limits have their room. */
+    private BandWindow withRoom(BandView band, double room) {
+        double low = lowMm;
+        double high = highMm;
+        for (int round = 0; round < ROUNDS; round++) {
+            low = Math.min(low, (band.forwardXMm() - room * high) / (1 - room));
+            high = Math.max(high, (band.aftXMm() - room * low) / (1 - room));
+        }
+        return new BandWindow(low, high);
     }
 
     private static DoubleStream places(BalanceView view) {

@@ -6,6 +6,8 @@ import dev.ledgerwing.core.quantity.Mass;
 import dev.ledgerwing.report.drawing.BalanceView.BandView;
 import dev.ledgerwing.report.drawing.BalanceView.CaseView;
 import dev.ledgerwing.report.drawing.BalanceView.CgView;
+import dev.ledgerwing.report.drawing.PartMark.Kind;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -18,10 +20,14 @@ public final class MassStrip {
 
     private static final double EDGE = 8;
     private static final double TICK = 5;
-    private static final double BAND_DEPTH = 9;
-    private static final double WEDGE = 17;
+    private static final double BAND_DEPTH = 8;
+    private static final double WEDGE = 16;
     private static final int MOST_DRAWN = 300;
-    private static final double ROOM_FOR_A_NUMBER = 10;
+    private static final double LARGEST_SHARE = 0.042;
+    private static final double SMALLER = 0.93;
+    private static final double LEAST_SHARE = 0.3;
+    private static final double TALLEST = 0.42;
+    private static final double ROOM_FOR_A_NUMBER = 9;
     private static final int MOST_NAMED_MISSING = 12;
 
     private final Plate plate;
@@ -44,14 +50,28 @@ public final class MassStrip {
                 .sorted(Comparator.comparingDouble(PartMark::gramsOrZero).reversed())
                 .limit(MOST_DRAWN)
                 .toList();
-        double largest = layout.isWide() ? 30 : 20;
+        double largest = LARGEST_SHARE * layout.width();
         double low = Math.min(
                 0, drawn.stream().mapToDouble(PartMark::xMmOrZero).min().orElse(0));
         double high = Math.max(
                 low + 100, drawn.stream().mapToDouble(PartMark::xMmOrZero).max().orElse(100));
         double room = layout.width() - 2 * (EDGE + largest);
         this.x = new Scale(EDGE + largest, low, room / (high - low));
-        this.loads = Stack.of(drawn, x, largest);
+        this.loads = heap(largest);
+    }
+
+    /** As large as they can be without becoming a tower. */
+    private List<Load> heap(double largest) {
+        for (double radius = largest; ; radius *= SMALLER) {
+            List<Load> heap = Stack.of(drawn, x, radius);
+            double height = heap.stream()
+                    .mapToDouble(load -> load.radius() - load.centre().y())
+                    .max()
+                    .orElse(0);
+            if (height <= layout.mostHeight() * TALLEST || radius < largest * LEAST_SHARE) {
+                return heap;
+            }
+        }
     }
 
     /** An SVG element to stand in a page. */
@@ -69,25 +89,25 @@ public final class MassStrip {
                 .min()
                 .orElse(0);
         double beam = EDGE - highest;
-        band(beam);
         plate.line(new Spot(EDGE, beam), new Spot(layout.width() - EDGE, beam), Pen.BEAM);
         int numbered = circles(beam);
         wedge(beam);
-        double below = ruler(beam + BAND_DEPTH + WEDGE + 4);
-        below = list(below, numbered);
-        below = missing(below);
+        double stations = beam + WEDGE + BAND_DEPTH + 3;
+        band(stations - BAND_DEPTH);
+        double below = list(ruler(stations), numbered);
+        below = missing(key(below));
         return plate.finish("strip", view.airframe() + ": masses along the stations", below + EDGE);
     }
 
-    private void band(double beam) {
+    private void band(double top) {
         BandView band = view.band();
         if (band != null) {
-            Box box = new Box(x.at(band.forwardXMm()), beam, x.at(band.aftXMm()), beam + BAND_DEPTH);
+            Box box = new Box(x.at(band.forwardXMm()), top, x.at(band.aftXMm()), top + BAND_DEPTH);
             plate.open("band", "Allowed band, " + length(band.forwardXMm()) + " to " + length(band.aftXMm()));
             plate.area(box, Pen.BAND);
             plate.hatch(box, 4);
-            plate.line(new Spot(box.left(), beam), new Spot(box.left(), box.bottom()), Pen.EDGE);
-            plate.line(new Spot(box.right(), beam), new Spot(box.right(), box.bottom()), Pen.EDGE);
+            plate.line(new Spot(box.left(), top), new Spot(box.left(), box.bottom()), Pen.EDGE);
+            plate.line(new Spot(box.right(), top), new Spot(box.right(), box.bottom()), Pen.EDGE);
             plate.close();
         }
     }
@@ -127,14 +147,39 @@ public final class MassStrip {
             return;
         }
         Spot tip = new Spot(x.at(cg.xMm()), beam + 1);
-        double foot = BAND_DEPTH + WEDGE - 1;
+        double foot = WEDGE;
         String text = "CG " + length(cg.xMm());
         plate.open("wedge", "It balances at " + length(cg.xMm()) + ", basic mass, design load case");
         plate.polygon(List.of(tip, tip.plus(9, foot), tip.plus(-9, foot)), Pen.BASIC);
-        BandView band = view.band();
-        double clear = band == null ? tip.x() : Math.max(tip.x(), Math.min(x.at(band.aftXMm()), layout.width() / 2));
-        plate.label(new Spot(Math.max(tip.x() + 14, clear + 4), beam + foot - 1), Anchor.START, text);
+        plate.label(label(tip, foot, text), Anchor.START, text);
         plate.close();
+    }
+
+    /** Right of the wedge, or left of it where the drawing ends. */
+    private Spot label(Spot tip, double foot, String text) {
+        double width = plate.letters().width(text);
+        boolean fits = tip.x() + 14 + width < layout.width() - EDGE;
+        return tip.plus(fits ? 14 : -14 - width, foot - 2);
+    }
+
+    /** What the circles mean. */
+    private double key(double top) {
+        double base = top + lines;
+        double middle = base - 0.3 * layout.letters();
+        double at = EDGE;
+        at = keyText(new Spot(at, base), "area: mass");
+        for (Kind kind : List.of(Kind.MOVABLE, Kind.EXTRA)) {
+            if (drawn.stream().anyMatch(part -> part.kind() == kind)) {
+                plate.circle(new Spot(at + 5, middle), 5, PartMark.pen(kind));
+                at = keyText(new Spot(at + 14, base), kind == Kind.MOVABLE ? "may be moved" : "carried in this case");
+            }
+        }
+        return base + 3;
+    }
+
+    private double keyText(Spot at, String text) {
+        plate.small(at, Anchor.START, text);
+        return at.x() + plate.smallLetters().width(text) + 14;
     }
 
     private double ruler(double at) {
@@ -186,7 +231,7 @@ public final class MassStrip {
     }
 
     private List<String> sentences() {
-        List<String> sentences = new java.util.ArrayList<>();
+        List<String> sentences = new ArrayList<>();
         List<PartMark> missing =
                 view.parts().stream().filter(part -> !part.isPlaced()).toList();
         if (!missing.isEmpty()) {

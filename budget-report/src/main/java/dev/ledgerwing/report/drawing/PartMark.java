@@ -45,6 +45,10 @@ public record PartMark(
     }
 
     Pen pen() {
+        return pen(kind);
+    }
+
+    static Pen pen(Kind kind) {
         return switch (kind) {
             case FIXED -> Pen.PART;
             case MOVABLE -> Pen.MOVABLE;

@@ -7,8 +7,8 @@ import java.util.Locale;
  * class.
  */
 enum Pen {
-    PANEL(
-            "fill=\"currentColor\" fill-opacity=\"0.06\" stroke=\"currentColor\" stroke-width=\"1.1\" stroke-linejoin=\"round\""),
+    SURFACE("fill=\"currentColor\" fill-opacity=\"0.06\" stroke=\"none\""),
+    OUTLINE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.2\" stroke-linecap=\"round\""),
     PANEL_BEFORE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.7\" stroke-dasharray=\"3 3\""),
     CENTRE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.8\" stroke-dasharray=\"14 3 3 3\""),
     CHORD("fill=\"none\" stroke=\"currentColor\" stroke-width=\"2.4\""),
@@ -22,12 +22,13 @@ enum Pen {
     BAR("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.4\""),
     BASIC("fill=\"currentColor\" stroke=\"currentColor\" stroke-width=\"1.3\""),
     PREDICTED("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.5\""),
+    INCOMPLETE("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.2\" stroke-dasharray=\"2 1.5\""),
     BEFORE("fill=\"currentColor\" fill-opacity=\"0.35\" stroke=\"currentColor\" stroke-width=\"0.8\""),
     ARROW("fill=\"currentColor\" stroke=\"currentColor\" stroke-width=\"1\""),
     NEUTRAL("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.3\""),
     PLAN_PART("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.6\" stroke-opacity=\"0.5\""),
     PART("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"0.9\""),
-    MOVABLE("fill=\"#d3d6da\" stroke=\"currentColor\" stroke-width=\"1.6\""),
+    MOVABLE("fill=\"currentColor\" fill-opacity=\"0.17\" stroke=\"currentColor\" stroke-width=\"1.6\""),
     EXTRA("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.1\" stroke-dasharray=\"2.5 2\""),
     BEAM("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.8\"");
 

@@ -8,6 +8,7 @@ import dev.ledgerwing.report.drawing.BalanceView.Chord;
 import dev.ledgerwing.report.drawing.BalanceView.PlanPanel;
 import dev.ledgerwing.report.drawing.BalanceView.PlanPoint;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -80,7 +81,6 @@ final class PlanSketch {
         }
         band(x);
         double end = labels(x);
-        neutralPoint(x);
         cases(x);
         return Math.max(x.at(highMm), end) + EDGE;
     }
@@ -145,19 +145,39 @@ final class PlanSketch {
         if (panels.isEmpty()) {
             return;
         }
-        double spanMm = panels.stream()
+        DoubleSummaryStatistics across = panels.stream()
                 .flatMap(panel -> panel.corners().stream())
                 .mapToDouble(PlanPoint::yMm)
-                .max()
-                .orElse(0);
-        double leftMm = panels.stream()
-                .flatMap(panel -> panel.corners().stream())
-                .mapToDouble(PlanPoint::yMm)
-                .min()
-                .orElse(0);
-        plate.open(cssClass, name + ", " + Scale.length(spanMm - leftMm, units) + " from tip to tip");
-        panels.forEach(panel -> plate.polygon(spots(x, panel), Pen.PANEL));
+                .summaryStatistics();
+        plate.open(cssClass, name + ", " + Scale.length(across.getMax() - across.getMin(), units) + " from tip to tip");
+        panels.forEach(panel -> panel(x, panel));
         plate.close();
+    }
+
+    /** Joints between panels are drawn thin, and none where two sides meet on the centre line. */
+    private void panel(Scale x, PlanPanel panel) {
+        List<Spot> corners = spots(x, panel);
+        plate.fill(corners, Pen.SURFACE);
+        for (int corner = 0; corner < corners.size(); corner++) {
+            int next = (corner + 1) % corners.size();
+            PlanPoint from = panel.corners().get(corner);
+            PlanPoint to = panel.corners().get(next);
+            if (from.yMm() != to.yMm()) {
+                plate.line(corners.get(corner), corners.get(next), Pen.OUTLINE);
+            } else if (from.yMm() != 0) {
+                plate.line(corners.get(corner), corners.get(next), isTip(from.yMm()) ? Pen.OUTLINE : Pen.RULE);
+            }
+        }
+    }
+
+    private boolean isTip(double yMm) {
+        return Stream.of(view.wing(), view.tail())
+                .anyMatch(panels -> panels.stream()
+                                .flatMap(panel -> panel.corners().stream())
+                                .mapToDouble(corner -> Math.abs(corner.yMm()))
+                                .max()
+                                .orElse(0)
+                        == Math.abs(yMm));
     }
 
     private List<Spot> spots(Scale x, PlanPanel panel) {
@@ -200,8 +220,8 @@ final class PlanSketch {
         double bottom = x.at(foremostMm(chord.yMm())) - 2 * GAP;
         plate.line(edge, new Spot(edge.x(), bottom + 2), Pen.LEADER);
         String first = layout.isWide() ? name + ", " + from : name;
-        double half = Math.max(plate.letters().width(first), plate.letters().width(where)) / 2;
-        double middle = Math.min(edge.x(), layout.width() - EDGE - half);
+        double half = Math.max(plate.letters().width(first), layout.isWide() ? plate.letters().width(where) : 0) / 2;
+        double middle = Math.min(Math.max(edge.x(), centre + GAP + half), layout.width() - EDGE - half);
         if (layout.isWide()) {
             plate.label(new Spot(middle, bottom - 4 - lines), Anchor.MIDDLE, first);
             plate.label(new Spot(middle, bottom - 4), Anchor.MIDDLE, where);
@@ -243,43 +263,58 @@ final class PlanSketch {
 
     private String limit(double xMm) {
         Chord chord = view.chord();
-        return (chord == null ? "" : Figures.percent(chord.percent(xMm)) + " MAC, ") + Scale.length(xMm, units);
+        return (chord == null ? "" : Scale.percent(chord.percent(xMm)) + " MAC, ") + Scale.length(xMm, units);
     }
 
     /** A label behind the wing, led to from {@code xMm} at a place across. */
-    private record Led(String text, double xMm) {}
+    private record Led(String text, double xMm, boolean isNeutralPoint) {}
 
     /** On the right, behind everything there; each leader ends above the labels of those left of it. */
     private double labels(Scale x) {
         List<Led> led = new ArrayList<>();
         BandView band = view.band();
         if (band != null) {
-            led.add(new Led("forward limit " + limit(band.forwardXMm()), band.forwardXMm()));
-            led.add(new Led("aft limit " + limit(band.aftXMm()), band.aftXMm()));
+            led.add(new Led("forward limit " + limit(band.forwardXMm()), band.forwardXMm(), false));
+            led.add(new Led("aft limit " + limit(band.aftXMm()), band.aftXMm(), false));
         }
         Double neutral = view.neutralPointXMm();
         if (neutral != null) {
-            led.add(new Led("neutral point " + limit(neutral) + ", estimate", neutral));
+            led.add(new Led("neutral point " + limit(neutral) + ", estimate", neutral, true));
         }
-        if (!layout.isWide() || led.isEmpty()) {
+        if (!layout.isWide()) {
+            double across = centre + 0.3 * bandHalfWidth();
+            led.stream()
+                    .filter(Led::isNeutralPoint)
+                    .forEach(one -> neutralPoint(new Spot(across, x.at(one.xMm())), one.text()));
             return 0;
         }
-        double first = centre + 0.3 * bandHalfWidth();
-        double top =
-                x.at(aftmostMm(first - 2, first + 2 * GAP * led.size() + 230, led.size() * lines)) + 1.5 * GAP + lines;
+        double longest = led.stream().mapToDouble(one -> plate.letters().width(one.text())).max().orElse(0);
+        double first = Math.min(centre + 0.3 * bandHalfWidth(), layout.width() - EDGE - longest - led.size() * 2 * GAP);
+        double height = led.size() * lines;
+        double top = x.at(aftmostMm(first - 2, first + longest + led.size() * 2 * GAP, height)) + 1.5 * GAP + lines;
         for (int row = 0; row < led.size(); row++) {
-            double across = first + row * 2 * GAP;
             double down = top + (led.size() - 1 - row) * lines;
-            Spot from = new Spot(across, x.at(led.get(row).xMm()));
-            plate.circle(from, 1.6, Pen.ARROW);
-            plate.line(from, new Spot(across, down - 0.3 * layout.letters()), Pen.LEADER);
-            plate.line(
-                    new Spot(across, down - 0.3 * layout.letters()),
-                    new Spot(across + 5, down - 0.3 * layout.letters()),
-                    Pen.LEADER);
-            plate.label(new Spot(across + 8, down), Anchor.START, led.get(row).text());
+            led(led.get(row), new Spot(first + row * 2 * GAP, x.at(led.get(row).xMm())), down);
         }
-        return top + led.size() * lines;
+        return top + height;
+    }
+
+    private void led(Led led, Spot from, double down) {
+        Spot knee = new Spot(from.x(), down - 0.3 * layout.letters());
+        plate.line(from, knee, Pen.LEADER);
+        plate.line(knee, knee.plus(5, 0), Pen.LEADER);
+        if (led.isNeutralPoint()) {
+            neutralPoint(from, led.text());
+        } else {
+            plate.circle(from, 1.7, Pen.ARROW);
+        }
+        plate.label(new Spot(from.x() + 8, down), Anchor.START, led.text());
+    }
+
+    private void neutralPoint(Spot at, String name) {
+        plate.open("neutral-point", name);
+        diamond(plate, at, 4.5, Pen.NEUTRAL);
+        plate.close();
     }
 
     /** Behind the wing between two places across; behind the tail too where that would be in the way. */
@@ -306,15 +341,6 @@ final class PlanSketch {
                 .orElse(lowMm);
     }
 
-    private void neutralPoint(Scale x) {
-        Double neutral = view.neutralPointXMm();
-        if (neutral != null) {
-            plate.open("neutral-point", "Neutral point, estimate: " + limit(neutral));
-            diamond(plate, new Spot(centre, x.at(neutral)), 5.5, Pen.NEUTRAL);
-            plate.close();
-        }
-    }
-
     static void diamond(Plate plate, Spot at, double half, Pen pen) {
         plate.polygon(List.of(at.plus(0, -half), at.plus(half, 0), at.plus(0, half), at.plus(-half, 0)), pen);
     }
@@ -338,7 +364,7 @@ final class PlanSketch {
         if (one.design()) {
             quartered(at);
         } else {
-            plate.circle(at, 2, one.flight() ? Pen.BASIC : Pen.PREDICTED);
+            plate.circle(at, 2, one.flight() && one.isKnown() ? Pen.BASIC : Pen.PREDICTED);
         }
         plate.close();
     }

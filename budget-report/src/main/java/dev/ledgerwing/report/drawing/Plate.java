@@ -68,6 +68,11 @@ final class Plate {
         path("M" + corners.stream().map(Plate::at).collect(Collectors.joining("L")) + "Z", pen);
     }
 
+    /** A shape without an outline. */
+    void fill(List<Spot> corners, Pen pen) {
+        path("M" + corners.stream().map(Plate::at).collect(Collectors.joining("L")) + "Z", pen);
+    }
+
     /** An area without an outline. */
     void area(Box box, Pen pen) {
         path(

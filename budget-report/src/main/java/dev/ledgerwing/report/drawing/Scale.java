@@ -31,6 +31,11 @@ record Scale(double start, double lowMm, double perMm) {
         return unit.inMm();
     }
 
+    /** One place always, so that figures below each other can be compared at a glance. */
+    static String percent(double percent) {
+        return Figures.fixed(percent, 1) + "\u2009%";
+    }
+
     static String length(double mm, Figures units) {
         return units.length(Length.ofMm(mm));
     }

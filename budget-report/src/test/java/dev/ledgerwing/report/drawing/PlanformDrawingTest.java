@@ -28,6 +28,12 @@ class PlanformDrawingTest {
                 PlanformDrawing.svg(Views.skiff(), Views.skiffCorrected(), Figures.METRIC, Layout.WIDE));
     }
 
+    @Test
+    void drawsTheStripAsBefore() throws IOException {
+        Golden.assertMatches("strip-wide.svg", MassStrip.svg(Views.skiff(), Figures.METRIC, Layout.WIDE));
+        Golden.assertMatches("strip-narrow.svg", MassStrip.svg(Views.skiff(), Figures.METRIC, Layout.NARROW));
+    }
+
     static Stream<Arguments> drawings() {
         return Stream.of(Layout.values())
                 .flatMap(layout -> Stream.of(Views.skiff(), Views.kit(), Views.blank())

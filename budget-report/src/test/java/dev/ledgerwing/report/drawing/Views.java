@@ -68,7 +68,7 @@ final class Views {
                 null,
                 null,
                 null,
-                List.of(new CaseView("all-up", "All up", true, true, "unknown", null, null)),
+                List.of(new CaseView("all-up", "All up", true, true, 0, "unknown", null, null)),
                 List.of());
     }
 
@@ -82,13 +82,14 @@ final class Views {
                         "On the bench, flight pack out",
                         false,
                         false,
+                        2,
                         "unknown",
                         new CgView(691, 0, 2.2),
                         null));
     }
 
     private static CaseView loadCase(String code, String name, boolean design, String verdict, double xMm) {
-        return new CaseView(code, name, true, design, verdict, new CgView(xMm, 3, 1.4), new CgView(xMm + 2.3, 3, 1.9));
+        return new CaseView(code, name, true, design, 0, verdict, new CgView(xMm, 3, 1.4), new CgView(xMm + 2.3, 3, 1.9));
     }
 
     private static List<PartMark> parts() {
