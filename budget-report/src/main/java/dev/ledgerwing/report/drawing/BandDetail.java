@@ -165,8 +165,16 @@ final class BandDetail {
         plate.open(
                 "case " + one.verdict(),
                 one.name() + ": " + told("basic", one.basic()) + "; " + told("predicted", one.predicted()));
-        mark(one.basic(), old == null ? null : old.basic(), plotTop + 0.52 * lines, one.isKnown() ? Pen.BASIC : Pen.INCOMPLETE);
-        mark(one.predicted(), old == null ? null : old.predicted(), plotTop + 1.5 * lines, one.isKnown() ? Pen.PREDICTED : Pen.INCOMPLETE);
+        mark(
+                one.basic(),
+                old == null ? null : old.basic(),
+                plotTop + 0.52 * lines,
+                one.isKnown() ? Pen.BASIC : Pen.INCOMPLETE);
+        mark(
+                one.predicted(),
+                old == null ? null : old.predicted(),
+                plotTop + 1.5 * lines,
+                one.isKnown() ? Pen.PREDICTED : Pen.INCOMPLETE);
         plate.close();
         figures(figures("basic ", one, old, CaseView::basic), top, 0);
         figures(figures("predicted ", one, old, CaseView::predicted), top, 1);

@@ -220,7 +220,10 @@ final class PlanSketch {
         double bottom = x.at(foremostMm(chord.yMm())) - 2 * GAP;
         plate.line(edge, new Spot(edge.x(), bottom + 2), Pen.LEADER);
         String first = layout.isWide() ? name + ", " + from : name;
-        double half = Math.max(plate.letters().width(first), layout.isWide() ? plate.letters().width(where) : 0) / 2;
+        double half = Math.max(
+                        plate.letters().width(first),
+                        layout.isWide() ? plate.letters().width(where) : 0)
+                / 2;
         double middle = Math.min(Math.max(edge.x(), centre + GAP + half), layout.width() - EDGE - half);
         if (layout.isWide()) {
             plate.label(new Spot(middle, bottom - 4 - lines), Anchor.MIDDLE, first);
@@ -288,7 +291,10 @@ final class PlanSketch {
                     .forEach(one -> neutralPoint(new Spot(across, x.at(one.xMm())), one.text()));
             return 0;
         }
-        double longest = led.stream().mapToDouble(one -> plate.letters().width(one.text())).max().orElse(0);
+        double longest = led.stream()
+                .mapToDouble(one -> plate.letters().width(one.text()))
+                .max()
+                .orElse(0);
         double first = Math.min(centre + 0.3 * bandHalfWidth(), layout.width() - EDGE - longest - led.size() * 2 * GAP);
         double height = led.size() * lines;
         double top = x.at(aftmostMm(first - 2, first + longest + led.size() * 2 * GAP, height)) + 1.5 * GAP + lines;

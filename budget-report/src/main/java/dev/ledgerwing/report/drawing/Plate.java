@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -20,16 +21,16 @@ final class Plate {
     private final List<Stroke> strokes = new ArrayList<>();
     private final Lettering letters;
     private final Lettering smallLetters;
-    private final double width;
+    private final Layout layout;
 
     Plate(Layout layout) {
-        this.width = layout.width();
+        this.layout = layout;
         this.letters = new Lettering(layout.letters());
         this.smallLetters = new Lettering(layout.letters() * SMALLER);
     }
 
     double width() {
-        return width;
+        return layout.width();
     }
 
     Lettering letters() {
@@ -146,11 +147,13 @@ final class Plate {
 
     /** The whole drawing, {@code height} tall. */
     Drawn finish(String cssClass, String name, double height) {
-        String element = "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"balance-drawing " + cssClass
-                + "\" viewBox=\"0 0 " + number(width) + " " + number(height) + "\" role=\"group\" aria-label=\""
+        String element = "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"balance-drawing " + cssClass + " "
+                + layout.name().toLowerCase(Locale.ROOT)
+                + "\" viewBox=\"0 0 " + number(layout.width()) + " " + number(height)
+                + "\" role=\"group\" aria-label=\""
                 + escaped(name) + "\" fill=\"currentColor\" font-family=\"Sheet, 'Sheet symbols', sans-serif\">\n" + svg
                 + "</svg>";
-        return new Drawn(element, new Box(0, 0, width, height), labels, strokes);
+        return new Drawn(element, new Box(0, 0, layout.width(), height), labels, strokes);
     }
 
     private static String at(Spot spot) {

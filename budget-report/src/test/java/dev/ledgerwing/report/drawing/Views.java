@@ -89,7 +89,8 @@ final class Views {
     }
 
     private static CaseView loadCase(String code, String name, boolean design, String verdict, double xMm) {
-        return new CaseView(code, name, true, design, 0, verdict, new CgView(xMm, 3, 1.4), new CgView(xMm + 2.3, 3, 1.9));
+        return new CaseView(
+                code, name, true, design, 0, verdict, new CgView(xMm, 3, 1.4), new CgView(xMm + 2.3, 3, 1.9));
     }
 
     private static List<PartMark> parts() {
