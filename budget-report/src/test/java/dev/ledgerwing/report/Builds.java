@@ -3,7 +3,9 @@ package dev.ledgerwing.report;
 import dev.ledgerwing.core.build.Airframe;
 import dev.ledgerwing.core.build.Assembly;
 import dev.ledgerwing.core.build.Assembly.MovesWith;
+import dev.ledgerwing.core.build.BalanceLimits;
 import dev.ledgerwing.core.build.Basis;
+import dev.ledgerwing.core.build.Bay;
 import dev.ledgerwing.core.build.Booking;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Category;
@@ -15,16 +17,21 @@ import dev.ledgerwing.core.build.LoadCase;
 import dev.ledgerwing.core.build.LoadCase.ExtraItem;
 import dev.ledgerwing.core.build.MassBudget;
 import dev.ledgerwing.core.build.MassBudget.CeilingIs;
+import dev.ledgerwing.core.build.Panel;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.Power;
 import dev.ledgerwing.core.build.Radio;
 import dev.ledgerwing.core.build.Stage;
+import dev.ledgerwing.core.build.StaticMargin;
 import dev.ledgerwing.core.build.Station;
+import dev.ledgerwing.core.build.Surface;
+import dev.ledgerwing.core.build.Tail;
 import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.core.quantity.Mass;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Builds for tests of sheets and of the command line. */
 public final class Builds {
@@ -68,6 +75,64 @@ public final class Builds {
                 .toList());
     }
 
+    /** The same with wing, tail, limits and a pack to move: it balances inside its band in the design case, every station known. */
+    public static Build winged() {
+        Build complete = complete();
+        List<PartLine> placed = complete.lines().stream()
+                .map(line -> line.place().station() == null
+                        ? line.withPlace(LinePlace.at(Station.atX(Length.ofMm(330))))
+                        : line)
+                .toList();
+        return complete.withLines(
+                        Stream.concat(placed.stream(), Stream.of(pack())).toList())
+                .withLoadCases(List.of(survey(Station.atX(Length.ofMm(350))), bench()))
+                .withBays(List.of(new Bay(
+                        "bay",
+                        "Pack bay",
+                        Length.ofMm(180),
+                        Length.ofMm(340),
+                        null,
+                        null,
+                        null,
+                        null,
+                        List.of("L008"))))
+                .withBooking(null)
+                .withGeometry(geometry());
+    }
+
+    private static PartLine pack() {
+        return line("L008", "hull", "Flight pack", Category.BATTERY, 1, 150, Basis.WEIGHED, 250)
+                .withPlace(new LinePlace(
+                        Station.atX(Length.ofMm(250)),
+                        null,
+                        null,
+                        new LinePlace.Travel(Length.ofMm(200), Length.ofMm(320)),
+                        new LinePlace.Size(Length.ofMm(40), Length.ofMm(30), Length.ofMm(20)),
+                        null));
+    }
+
+    private static Geometry geometry() {
+        Surface wing = new Surface(
+                new Station(Length.ofMm(260), Length.ZERO, Length.ofMm(30)),
+                true,
+                List.of(panel(500, 180, 180, 0), panel(300, 180, 120, 30)));
+        Surface tail = new Surface(Station.atX(Length.ofMm(820)), true, List.of(panel(200, 110, 90, 10)));
+        return new Geometry(
+                wing,
+                new Tail(tail, 0.9),
+                null,
+                BalanceLimits.ofPercentMac(12, 46),
+                new StaticMargin(5, 40),
+                null,
+                null,
+                null,
+                null);
+    }
+
+    private static Panel panel(double spanMm, double rootMm, double tipMm, double offsetMm) {
+        return new Panel(Length.ofMm(spanMm), Length.ofMm(rootMm), Length.ofMm(tipMm), Length.ofMm(offsetMm), 2);
+    }
+
     /** The same, {@code targetG} its target. */
     public static Build withTarget(Build build, double targetG) {
         return build.withBudget(new MassBudget(Mass.ofGrams(targetG), null, null, null));
@@ -109,6 +174,10 @@ public final class Builds {
     }
 
     private static LoadCase survey() {
+        return survey(null);
+    }
+
+    private static LoadCase survey(@Nullable Station bottles) {
         return new LoadCase(
                 "survey",
                 "Survey",
@@ -117,7 +186,7 @@ public final class Builds {
                 List.of("L007"),
                 Map.of(),
                 List.of(),
-                List.of(new ExtraItem("Sample bottles", Mass.ofGrams(300), Basis.GUESSED, null)));
+                List.of(new ExtraItem("Sample bottles", Mass.ofGrams(300), Basis.GUESSED, bottles)));
     }
 
     private static LoadCase bench() {

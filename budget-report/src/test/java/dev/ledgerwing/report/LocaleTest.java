@@ -10,6 +10,7 @@ import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.report.chart.GrowthChart;
 import dev.ledgerwing.report.review.ReviewJson;
 import dev.ledgerwing.report.review.ReviewText;
+import dev.ledgerwing.report.sheet.BalanceSheet;
 import dev.ledgerwing.report.sheet.BuildSheet;
 import dev.ledgerwing.report.sheet.PageStyles;
 import dev.ledgerwing.report.sheet.SheetHead;
@@ -64,10 +65,13 @@ class LocaleTest {
         BuildReview review = BuildReview.of(SeedFleet.airframes().get(0).last().build());
         BuildSheet sheet = BuildSheet.of(
                 review, new SheetHead("12", LocalDate.of(2026, 12, 1), "İnes", "0123456789abcdef".repeat(4), null));
+        BalanceSheet balance = BalanceSheet.of(review, SheetHead.draft("0123456789abcdef".repeat(4)));
         SheetRenderer renderer = new SheetRenderer();
         return List.of(
                 renderer.html(sheet, PageStyles.inFolder("paper/")),
                 Arrays.toString(renderer.pdf(sheet)),
+                renderer.html(balance, PageStyles.inFolder("paper/")),
+                Arrays.toString(renderer.pdf(balance)),
                 ReviewText.of(review),
                 ReviewJson.of(review),
                 GrowthChart.svg(history(), Figures.METRIC));

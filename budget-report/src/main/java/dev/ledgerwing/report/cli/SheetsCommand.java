@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
 /** Writes the sheets of build files into a folder. */
 @Command(
         name = "sheets",
-        description = "Writes the build sheets of some airframes, and a page that leads to them, into a folder.",
+        description =
+                "Writes the build sheets and the mass and balance sheets of some airframes, and a page that leads to them, into a folder.",
         mixinStandardHelpOptions = true,
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:the sheets were written", "2:a file or the folder cannot be used; nothing was written"})

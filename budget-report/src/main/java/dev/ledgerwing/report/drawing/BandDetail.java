@@ -386,7 +386,16 @@ final class BandDetail {
         plate.line(new Spot(end, middle), new Spot(end + 20, middle), Pen.BAR);
         plate.line(new Spot(end, middle - CAP), new Spot(end, middle + CAP), Pen.BAR);
         plate.line(new Spot(end + 20, middle - CAP), new Spot(end + 20, middle + CAP), Pen.BAR);
-        keyText(new Spot(end + 26, at), "two standard uncertainties either way");
+        end = keyText(new Spot(end + 26, at), "± two standard uncertainties");
+        if (view.hasPlan()) {
+            if (!wide) {
+                at += lines;
+                middle += lines;
+                end = EDGE;
+            }
+            plate.quartered(new Spot(end + MARK, middle), MARK + 1);
+            keyText(new Spot(end + MARK + 2 * GAP, at), "CG in the design load case, basic mass");
+        }
         return at + 2 * GAP;
     }
 

@@ -264,6 +264,12 @@ final class PlanSketch {
         plate.line(new Spot(centre - half, at), new Spot(centre + half, at), pen);
     }
 
+    /** In per cent of the chord where there is one: its station stands in the part below. */
+    private String atOf(double xMm) {
+        Chord chord = view.chord();
+        return chord == null ? Scale.length(xMm, units) : Scale.percent(chord.percent(xMm)) + " MAC";
+    }
+
     private String limit(double xMm) {
         Chord chord = view.chord();
         return (chord == null ? "" : Scale.percent(chord.percent(xMm)) + " MAC, ") + Scale.length(xMm, units);
@@ -282,7 +288,7 @@ final class PlanSketch {
         }
         Double neutral = view.neutralPointXMm();
         if (neutral != null) {
-            led.add(new Led("neutral point " + limit(neutral) + ", estimate", neutral, true));
+            led.add(new Led("neutral point " + atOf(neutral) + ", estimate", neutral, true));
         }
         if (!layout.isWide()) {
             double across = centre + 0.3 * bandHalfWidth();
@@ -295,7 +301,9 @@ final class PlanSketch {
                 .mapToDouble(one -> plate.letters().width(one.text()))
                 .max()
                 .orElse(0);
-        double first = Math.min(centre + 0.3 * bandHalfWidth(), layout.width() - EDGE - longest - led.size() * 2 * GAP);
+        double first = Math.max(
+                centre + 2 * GAP,
+                Math.min(centre + 0.3 * bandHalfWidth(), layout.width() - EDGE - longest - led.size() * 2 * GAP));
         double height = led.size() * lines;
         double top = x.at(aftmostMm(first - 2, first + longest + led.size() * 2 * GAP, height)) + 1.5 * GAP + lines;
         for (int row = 0; row < led.size(); row++) {
@@ -368,17 +376,10 @@ final class PlanSketch {
         plate.open("cg " + one.verdict(), "CG, " + one.name() + ": " + limit(cg.xMm()));
         plate.line(new Spot(at.x(), x.at(cg.lowMm())), new Spot(at.x(), x.at(cg.highMm())), Pen.BAR);
         if (one.design()) {
-            quartered(at);
+            plate.quartered(at, CG_RADIUS);
         } else {
             plate.circle(at, 2, one.flight() && one.isKnown() ? Pen.BASIC : Pen.PREDICTED);
         }
         plate.close();
-    }
-
-    /** The draughtsman's mark for a centre of gravity: a circle with two quarters filled. */
-    private void quartered(Spot at) {
-        plate.circle(at, CG_RADIUS, Pen.PREDICTED);
-        plate.sector(at, CG_RADIUS, true);
-        plate.sector(at, CG_RADIUS, false);
     }
 }

@@ -110,8 +110,15 @@ final class Plate {
                 .append("/>\n");
     }
 
+    /** The draughtsman's mark for a centre of gravity: a circle with two quarters filled. */
+    void quartered(Spot centre, double radius) {
+        circle(centre, radius, Pen.PREDICTED);
+        sector(centre, radius, true);
+        sector(centre, radius, false);
+    }
+
     /** A filled quarter of a circle: the upper right or the lower left one. */
-    void sector(Spot centre, double radius, boolean upperRight) {
+    private void sector(Spot centre, double radius, boolean upperRight) {
         double way = upperRight ? radius : -radius;
         String rim = "A" + number(radius) + " " + number(radius) + " 0 0 1 ";
         Spot start = centre.plus(0, -way);
@@ -145,15 +152,14 @@ final class Plate {
                 .append("/>\n");
     }
 
-    /** The whole drawing, {@code height} tall. */
+    /** The whole drawing, {@code height} tall; whole numbers, since the PDF renderer reads no others there. */
     Drawn finish(String cssClass, String name, double height) {
+        double whole = Math.ceil(height);
         String element = "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"balance-drawing " + cssClass + " "
-                + layout.name().toLowerCase(Locale.ROOT)
-                + "\" viewBox=\"0 0 " + number(layout.width()) + " " + number(height)
-                + "\" role=\"group\" aria-label=\""
-                + escaped(name) + "\" fill=\"currentColor\" font-family=\"Sheet, 'Sheet symbols', sans-serif\">\n" + svg
-                + "</svg>";
-        return new Drawn(element, new Box(0, 0, layout.width(), height), labels, strokes);
+                + layout.name().toLowerCase(Locale.ROOT) + "\" viewBox=\"0 0 " + number(layout.width()) + " "
+                + number(whole) + "\" role=\"group\" aria-label=\"" + escaped(name)
+                + "\" fill=\"currentColor\" font-family=\"Sheet, 'Sheet symbols', sans-serif\">\n" + svg + "</svg>";
+        return new Drawn(element, new Box(0, 0, layout.width(), whole), labels, strokes);
     }
 
     private static String at(Spot spot) {

@@ -4,7 +4,7 @@ import dev.ledgerwing.core.build.Airframe;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Finding;
-import dev.ledgerwing.core.verdict.Verdict;
+import dev.ledgerwing.report.sheet.BalanceSummary;
 import dev.ledgerwing.report.sheet.Fact;
 import dev.ledgerwing.report.sheet.MassSummary;
 import dev.ledgerwing.report.text.PlainPage;
@@ -30,6 +30,8 @@ public final class ReviewText {
         Airframe airframe = review.build().airframe();
         page.line(airframe.name() + ", stage " + airframe.stage().title()).blank();
         mass();
+        page.blank();
+        balance();
         page.blank().line("Findings");
         review.findings().forEach(this::finding);
         page.blank().line(conclusion());
@@ -38,11 +40,18 @@ public final class ReviewText {
 
     private void mass() {
         MassSummary summary = new MassSummary(review);
-        Verdict verdict = review.verdict(Budget.MASS);
-        page.hanging(
-                PlainPage.padded(Budget.MASS.title(), LABEL),
-                VerdictText.shape(verdict) + " " + summary.verdict().words());
+        budget(Budget.MASS, summary.verdict().words());
         summary.facts().forEach(this::fact);
+    }
+
+    private void balance() {
+        BalanceSummary summary = new BalanceSummary(review);
+        budget(Budget.BALANCE, summary.verdict().words());
+        summary.facts().forEach(this::fact);
+    }
+
+    private void budget(Budget budget, String words) {
+        page.hanging(PlainPage.padded(budget.title(), LABEL), VerdictText.shape(review.verdict(budget)) + " " + words);
     }
 
     private void fact(Fact fact) {

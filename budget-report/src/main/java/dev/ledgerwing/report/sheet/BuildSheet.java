@@ -9,6 +9,7 @@ import java.util.List;
  *
  * @param mass the verdict of the mass budget
  * @param facts the mass summary, cell by cell
+ * @param balance the verdict of the balance budget, {@code balanceFacts} its summary
  * @param massUnit unit of the columns of masses, lengthUnit of the stations
  * @param groups the parts aboard by assembly
  * @param totals basic mass, what comes on top of it, and the predicted mass
@@ -19,6 +20,8 @@ public record BuildSheet(
         VerdictMark mass,
         List<Fact> facts,
         MassBar bar,
+        VerdictMark balance,
+        List<Fact> balanceFacts,
         String massUnit,
         String lengthUnit,
         List<PartGroup> groups,
@@ -28,6 +31,7 @@ public record BuildSheet(
 
     public BuildSheet {
         facts = List.copyOf(facts);
+        balanceFacts = List.copyOf(balanceFacts);
         groups = List.copyOf(groups);
         totals = List.copyOf(totals);
         findings = List.copyOf(findings);
@@ -37,12 +41,15 @@ public record BuildSheet(
     public static BuildSheet of(BuildReview review, SheetHead head) {
         Figures units = review.units();
         MassSummary summary = new MassSummary(review);
+        BalanceSummary balance = new BalanceSummary(review);
         PartsOfSheet parts = new PartsOfSheet(review.mass(), units);
         return new BuildSheet(
                 SheetTitle.of(review.build().airframe(), head),
                 summary.verdict(),
                 summary.facts(),
                 MassBar.of(review.massForecast()),
+                balance.verdict(),
+                balance.facts(),
                 units.smallMassUnit(),
                 units.lengthUnit(),
                 parts.groups(),

@@ -1,6 +1,6 @@
 package dev.ledgerwing.report.sheet;
 
-import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -17,12 +17,12 @@ public final class SheetRenderer {
 
     /** The sheet as an HTML page. */
     public String html(BuildSheet sheet, PageStyles styles) {
-        return html(sheet, Map.of("styles", styles));
+        return html(sheet, styles, List.of());
     }
 
-    /** The same with a way back to the page at {@code home}. */
-    public String html(BuildSheet sheet, PageStyles styles, String home) {
-        return html(sheet, Map.of("styles", styles, "home", home));
+    /** The same with ways to other pages. */
+    public String html(BuildSheet sheet, PageStyles styles, List<PageLink> links) {
+        return templates.fill("sheets/build", values(sheet, styles, links));
     }
 
     /** The sheet as a PDF file, A4; equal sheets give equal bytes. */
@@ -30,9 +30,22 @@ public final class SheetRenderer {
         return pdf.of(html(sheet, PageStyles.forPdf(PaperFiles.FOLDER)));
     }
 
-    private String html(BuildSheet sheet, Map<String, Object> place) {
-        Map<String, Object> values = new HashMap<>(place);
-        values.put("sheet", sheet);
-        return templates.fill("sheets/build", values);
+    /** The sheet as an HTML page. */
+    public String html(BalanceSheet sheet, PageStyles styles) {
+        return html(sheet, styles, List.of());
+    }
+
+    /** The same with ways to other pages. */
+    public String html(BalanceSheet sheet, PageStyles styles, List<PageLink> links) {
+        return templates.fill("sheets/balance", values(sheet, styles, links));
+    }
+
+    /** The sheet as a PDF file, A4; equal sheets give equal bytes. */
+    public byte[] pdf(BalanceSheet sheet) {
+        return pdf.of(html(sheet, PageStyles.forPdf(PaperFiles.FOLDER)));
+    }
+
+    private static Map<String, Object> values(Object sheet, PageStyles styles, List<PageLink> links) {
+        return Map.of("sheet", sheet, "styles", styles, "links", links);
     }
 }

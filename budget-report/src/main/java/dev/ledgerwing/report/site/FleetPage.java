@@ -1,11 +1,14 @@
 package dev.ledgerwing.report.site;
 
+import dev.ledgerwing.core.balance.MassState;
 import dev.ledgerwing.core.mass.MarginOf;
 import dev.ledgerwing.core.mass.MassForecast;
 import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.report.sheet.BalanceSummary;
 import dev.ledgerwing.report.sheet.Fingerprint;
 import dev.ledgerwing.report.sheet.MassBar;
 import dev.ledgerwing.report.sheet.MassSummary;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -60,17 +63,23 @@ public record FleetPage(String counted, List<FleetRow> rows) {
         Mass target = forecast.statement().build().budget().targetMass();
         double fullG = longest * (target == null ? MassBar.longest(forecast) : target.grams());
         MassSummary summary = new MassSummary(airframe.review());
+        BalanceSummary balance = new BalanceSummary(airframe.review());
         return new FleetRow(
                 airframe.name(),
                 airframe.review().build().airframe().stage().title(),
-                StaticSite.sheetName(airframe.code(), "html"),
-                withPdf ? StaticSite.sheetName(airframe.code(), "pdf") : null,
+                Sheet.BUILD.fileName(airframe.code(), "html"),
+                Arrays.stream(Sheet.values())
+                        .map(sheet -> sheet.links(airframe.code(), withPdf))
+                        .toList(),
                 summary.verdict(),
                 MassBar.of(forecast, fullG),
                 described(summary),
                 summary.predicted(),
                 summary.target(),
                 summary.margin(),
+                balance.verdict(),
+                balance.cg(MassState.BASIC),
+                balance.band(),
                 Fingerprint.shown(airframe.head().fingerprint()));
     }
 

