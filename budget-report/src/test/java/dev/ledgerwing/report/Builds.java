@@ -121,7 +121,7 @@ public final class Builds {
                 wing,
                 new Tail(tail, 0.9),
                 null,
-                BalanceLimits.ofPercentMac(12, 46),
+                BalanceLimits.ofPercentMac(10, 34),
                 new StaticMargin(5, 40),
                 null,
                 null,

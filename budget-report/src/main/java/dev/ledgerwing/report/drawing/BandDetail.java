@@ -358,7 +358,7 @@ final class BandDetail {
     private double named(double top, String name) {
         double base = top + TICK + lines - 3;
         if (wide) {
-            plate.small(new Spot(right + 2 * GAP, base), Anchor.START, name);
+            plate.small(new Spot(right + 5 * GAP, base), Anchor.START, name);
             return base + 2 * GAP;
         }
         plate.small(new Spot(plate.width() - EDGE, base + lines - 2), Anchor.END, name);

@@ -58,13 +58,13 @@ final class Plate {
     }
 
     void line(Spot from, Spot to, Pen pen) {
-        strokes.add(new Stroke(from, to));
+        strokes.add(new Stroke(from, to, pen));
         path("M" + at(from) + "L" + at(to), pen);
     }
 
     void polygon(List<Spot> corners, Pen pen) {
         for (int corner = 0; corner < corners.size(); corner++) {
-            strokes.add(new Stroke(corners.get(corner), corners.get((corner + 1) % corners.size())));
+            strokes.add(new Stroke(corners.get(corner), corners.get((corner + 1) % corners.size()), pen));
         }
         path("M" + corners.stream().map(Plate::at).collect(Collectors.joining("L")) + "Z", pen);
     }
@@ -90,7 +90,7 @@ final class Plate {
             double toX = Math.min(start + box.height(), box.right());
             Spot from = new Spot(fromX, box.bottom() - (fromX - start));
             Spot to = new Spot(toX, box.bottom() - (toX - start));
-            strokes.add(new Stroke(from, to));
+            strokes.add(new Stroke(from, to, Pen.HATCH));
             path.append('M').append(at(from)).append('L').append(at(to));
         }
         if (!path.isEmpty()) {

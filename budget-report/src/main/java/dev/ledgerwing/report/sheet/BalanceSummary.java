@@ -72,7 +72,7 @@ public final class BalanceSummary {
             return "of the rest: " + unplaced + " not placed";
         }
         double sigma = design.uncertainty(state).map(CgUncertainty::xMm).orElse(0.0);
-        return "± " + length(2 * sigma) + ", twice its standard uncertainty";
+        return "± " + length(2 * sigma) + ", 95 of 100";
     }
 
     /** The band that judges. */

@@ -58,6 +58,20 @@ final class Views {
                 "Kit", List.of(), List.of(), null, skiff.band(), null, null, skiff.cases(), skiff.parts());
     }
 
+    /** A wing of one metre by one metre. */
+    static BalanceView square() {
+        return new BalanceView(
+                "Square",
+                List.of(panel(0, 500, 0, 1000, 0, 1000), panel(0, -500, 0, 1000, 0, 1000)),
+                List.of(),
+                new Chord(0, 1000, 250, true),
+                new BandView(200, 300),
+                null,
+                null,
+                List.of(),
+                List.of());
+    }
+
     /** Nothing is known yet. */
     static BalanceView blank() {
         return new BalanceView(

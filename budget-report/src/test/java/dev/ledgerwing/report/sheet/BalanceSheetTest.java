@@ -17,11 +17,16 @@ import dev.ledgerwing.report.Golden;
 import dev.ledgerwing.report.sheet.MomentTable.MomentRow;
 import dev.ledgerwing.report.sheet.SupportGuide.Support;
 import dev.ledgerwing.seed.SeedFleet;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.time.LocalDate;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,7 +82,7 @@ class BalanceSheetTest {
             assertThat(support.place()).endsWith(" behind the leading edge");
             assertThat(fromDatum - behind).isEqualTo(260, within(0.11));
         }
-        assertThat(guide.supports().get(0).percent()).isEqualTo("12\u2009% MAC");
+        assertThat(guide.supports().get(0).percent()).isEqualTo("10\u2009% MAC");
     }
 
     @Test
@@ -172,12 +177,32 @@ class BalanceSheetTest {
 
         assertThat(text)
                 .contains("Mass and balance sheet", "Skiff Żółw", "0123 4567 89ab")
-                .contains("forward limit", "neutral point", "estimate", "MAC")
+                .contains("Neutral point", "an estimate", "Allowed band", "MAC")
                 .contains("To check it on the bench", "behind the leading edge", "Where to strap the packs")
                 .contains("First flights", "Propeller.", "Local aviation rules and qualified judgement come first.")
                 .doesNotContain("▯", "#");
         assertThat(Pdf.fontsNotEmbedded(pdf)).isEmpty();
         assertThat(Pdf.rightmostMm(pdf)).isLessThanOrEqualTo(210 - 13);
+    }
+
+    @Test
+    void drawsThePlanformOverTheWholeWidthOfThePaper() throws IOException {
+        byte[] png = SheetPicture.firstPage(RENDERER.pdf(sheet(Builds.winged())));
+        BufferedImage page = ImageIO.read(new ByteArrayInputStream(png));
+        int from = page.getHeight() * 3 / 10;
+        int to = page.getHeight() * 5 / 10;
+
+        IntSummaryStatistics ink = IntStream.range(0, page.getWidth())
+                .filter(x -> IntStream.range(from, to).anyMatch(y -> isInk(page.getRGB(x, y))))
+                .summaryStatistics();
+
+        double mmPerDot = 210.0 / page.getWidth();
+        assertThat(ink.getMin() * mmPerDot).isBetween(17.0, 35.0);
+        assertThat(ink.getMax() * mmPerDot).isBetween(185.0, 197.0);
+    }
+
+    private static boolean isInk(int rgb) {
+        return (rgb & 0xFF) < 0x80;
     }
 
     @Test
