@@ -49,6 +49,8 @@ class SheetsTest {
                 .contains(
                         "/airframes/curlew/sheets/12/build.html",
                         "/airframes/curlew/sheets/12/build.pdf",
+                        "/airframes/curlew/sheets/12/balance.html",
+                        "/airframes/curlew/sheets/12/balance.pdf",
                         "/airframes/curlew/history/12/build.json");
         assertThat(page.text()).contains(readings.head("curlew").shortFingerprint());
     }
@@ -85,6 +87,28 @@ class SheetsTest {
         }
         assertThat(answer("/airframes/curlew/sheets/3/build.pdf").getContentAsByteArray())
                 .isEqualTo(pdf);
+    }
+
+    @Test
+    void theBalanceSheetDrawsTheAirframeAndObeysThePolicy() throws Exception {
+        Document sheet =
+                Jsoup.parse(answer("/airframes/curlew/sheets/12/balance.html").getContentAsString());
+
+        assertThat(sheet.select("svg.planform.wide [tabindex=0]").eachAttr("aria-label"))
+                .contains(
+                        "Ferry without payload: basic 40.5\u202F%, 648\u202Fmm ± 3.7; predicted 41.3\u202F%, 650.3\u202Fmm ± 4.2");
+        assertThat(sheet.text()).contains("behind the leading edge", "Where to strap the packs", "First flights start");
+        assertThat(sheet.select("[style], style, script")).isEmpty();
+    }
+
+    @Test
+    void theBalanceSheetIsOnPaperToo() throws Exception {
+        byte[] pdf = answer("/airframes/dunlin/sheets/12/balance.pdf").getContentAsByteArray();
+
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("Dunlin", "Mass and balance sheet", "Booked on");
+        }
     }
 
     @Test
