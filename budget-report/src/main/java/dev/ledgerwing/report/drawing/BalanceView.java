@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param wing its panels on every side there is, {@code tail} the same
  * @param chord the mean aerodynamic chord; null = no wing is entered
- * @param band the declared band; null = none, or one in per cent without a wing
- * @param bandFromNeutral the band that the wanted static margin leaves; null = not known
+ * @param band the band that judges: the declared one, else the estimated one; null = none
+ * @param bandFromNeutral the estimated band where another one judges; null = none
  * @param neutralPointXMm an estimate; null = not known
  */
 public record BalanceView(
@@ -53,8 +53,12 @@ public record BalanceView(
         }
     }
 
-    /** A band along x. */
-    public record BandView(double forwardXMm, double aftXMm) {}
+    /**
+     * A band along x.
+     *
+     * @param estimated whether it follows from the neutral point and the wanted static margin; else somebody declared it
+     */
+    public record BandView(double forwardXMm, double aftXMm, boolean estimated) {}
 
     /**
      * A centre of gravity.

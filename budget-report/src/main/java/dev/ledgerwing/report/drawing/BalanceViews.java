@@ -41,7 +41,7 @@ record BalanceViews(BalanceStatement statement, Function<LoadCase, Verdict> verd
                 panels(wing),
                 panels(shape.tail()),
                 wing == null ? null : chord(wing),
-                band(shape.declared() == null ? shape.derived() : shape.declared()),
+                band(shape.band()),
                 shape.declared() == null ? null : band(shape.derived()),
                 neutralPoint == null ? null : neutralPoint.xMm(),
                 statement.cases().stream().map(this::loadCase).toList(),
@@ -73,7 +73,9 @@ record BalanceViews(BalanceStatement statement, Function<LoadCase, Verdict> verd
     }
 
     private static @Nullable BandView band(@Nullable BalanceBand band) {
-        return band == null ? null : new BandView(band.forwardXMm(), band.aftXMm());
+        return band == null
+                ? null
+                : new BandView(band.forwardXMm(), band.aftXMm(), band.source() == BalanceBand.Source.DERIVED);
     }
 
     private CaseView loadCase(CaseBalance one) {

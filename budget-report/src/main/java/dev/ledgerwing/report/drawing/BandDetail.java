@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -191,10 +192,18 @@ final class BandDetail {
             return (wide ? "" : mass) + "not known";
         }
         CgView then = old == null ? null : which.apply(old);
-        String figures = then == null || then.xMm() == now.xMm()
-                ? place(now.xMm()) + plusMinus(now)
-                : share(then.xMm()) + " → " + share(now.xMm());
-        return (wide ? "" : mass) + figures;
+        String before = then == null ? "" : shareBefore(then.xMm());
+        String after = share(now.xMm());
+        return (wide ? "" : mass)
+                + (before.isEmpty() || before.equals(after)
+                        ? place(now.xMm()) + plusMinus(now)
+                        : before + " → " + after);
+    }
+
+    /** Of the chord as it was: a wing that moves takes its chord along. */
+    private String shareBefore(double xMm) {
+        Chord chord = before == null ? null : before.chord();
+        return chord == null || view.chord() == null ? share(xMm) : Scale.percent(chord.percent(xMm));
     }
 
     private String share(double xMm) {
@@ -299,29 +308,42 @@ final class BandDetail {
     }
 
     private double limitsHeight() {
-        return view.band() == null ? 0 : (view.chord() == null ? 2 : 3) * lines + GAP;
+        BandView band = view.band();
+        return band == null ? GAP : limitLines("", 0, band).size() * lines + GAP;
     }
 
     /** What the limits are, outward of their edges and so clear of both. */
     private void limits(double top, double plot) {
         BandView band = view.band();
-        if (band == null) {
-            return;
+        if (band != null) {
+            limit(
+                    limitLines(wide ? "forward limit" : "forward", band.forwardXMm(), band),
+                    band.forwardXMm(),
+                    top,
+                    plot);
+            limit(limitLines(wide ? "aft limit" : "aft", band.aftXMm(), band), band.aftXMm(), top, plot);
         }
-        limit(wide ? "forward limit" : "forward", band.forwardXMm(), top, Anchor.END);
-        limit(wide ? "aft limit" : "aft", band.aftXMm(), top, Anchor.START);
-        upright(x.at(band.forwardXMm()), top + 4, plot, Pen.LEADER);
-        upright(x.at(band.aftXMm()), top + 4, plot, Pen.LEADER);
     }
 
-    private void limit(String name, double xMm, double top, Anchor anchor) {
-        Spot at = new Spot(x.at(xMm) + (anchor == Anchor.END ? -5 : 5), top + lines - 1);
+    private List<String> limitLines(String name, double xMm, BandView band) {
         Chord chord = view.chord();
-        plate.label(at, anchor, name);
-        if (chord != null) {
-            plate.label(at.plus(0, lines), anchor, Scale.percent(chord.percent(xMm)) + " MAC");
+        return Stream.of(
+                        name,
+                        band.estimated() ? "estimate" : null,
+                        chord == null ? null : Scale.percent(chord.percent(xMm)) + " MAC",
+                        Scale.length(xMm, units))
+                .flatMap(Stream::ofNullable)
+                .toList();
+    }
+
+    private void limit(List<String> text, double xMm, double top, double plot) {
+        boolean forward = xMm == Objects.requireNonNull(view.band()).forwardXMm();
+        double across = x.at(xMm) + (forward ? -5 : 5);
+        for (int line = 0; line < text.size(); line++) {
+            Spot at = new Spot(across, top + (line + 1) * lines - 1);
+            plate.label(at, forward ? Anchor.END : Anchor.START, text.get(line));
         }
-        plate.label(at.plus(0, (chord == null ? 1 : 2) * lines), anchor, Scale.length(xMm, units));
+        upright(x.at(xMm), top + 4, plot, Pen.LEADER);
     }
 
     private double lengthRuler(double top) {

@@ -26,7 +26,6 @@ public final class MassStrip {
     private static final double LARGEST_SHARE = 0.042;
     private static final double SMALLER = 0.93;
     private static final double LEAST_SHARE = 0.3;
-    private static final double TALLEST = 0.32;
     private static final double ROOM_FOR_A_NUMBER = 9;
     private static final int MOST_NAMED_MISSING = 12;
 
@@ -68,7 +67,7 @@ public final class MassStrip {
                     .mapToDouble(load -> load.radius() - load.centre().y())
                     .max()
                     .orElse(0);
-            if (height <= layout.mostHeight() * TALLEST || radius < largest * LEAST_SHARE) {
+            if (height <= layout.heap() || radius < largest * LEAST_SHARE) {
                 return heap;
             }
         }

@@ -270,6 +270,10 @@ final class PlanSketch {
         return chord == null ? Scale.length(xMm, units) : Scale.percent(chord.percent(xMm)) + " MAC";
     }
 
+    private static String estimate(BandView band) {
+        return band.estimated() ? ", estimate" : "";
+    }
+
     private String limit(double xMm) {
         Chord chord = view.chord();
         return (chord == null ? "" : Scale.percent(chord.percent(xMm)) + " MAC, ") + Scale.length(xMm, units);
@@ -283,8 +287,8 @@ final class PlanSketch {
         List<Led> led = new ArrayList<>();
         BandView band = view.band();
         if (band != null) {
-            led.add(new Led("forward limit " + limit(band.forwardXMm()), band.forwardXMm(), false));
-            led.add(new Led("aft limit " + limit(band.aftXMm()), band.aftXMm(), false));
+            led.add(new Led("forward limit " + limit(band.forwardXMm()) + estimate(band), band.forwardXMm(), false));
+            led.add(new Led("aft limit " + limit(band.aftXMm()) + estimate(band), band.aftXMm(), false));
         }
         Double neutral = view.neutralPointXMm();
         if (neutral != null) {

@@ -42,7 +42,7 @@ class PlanformDrawingTest {
 
     static Stream<Arguments> drawings() {
         return Stream.of(Layout.values())
-                .flatMap(layout -> Stream.of(Views.skiff(), Views.kit(), Views.blank())
+                .flatMap(layout -> Stream.of(Views.skiff(), Views.kit(), Views.square(), Views.blank())
                         .flatMap(view -> Stream.of(UnitSystem.values())
                                 .map(units -> Arguments.of(view, new Figures(units), layout))));
     }
@@ -122,6 +122,17 @@ class PlanformDrawingTest {
     void saysThatTheNeutralPointIsAnEstimate() {
         assertThat(PlanformDrawing.svg(Views.skiff(), Figures.METRIC, Layout.WIDE))
                 .contains(">Neutral point, estimate</text>", ">neutral point 45.3\u2009% MAC, estimate</text>");
+    }
+
+    @Test
+    void saysThatABandIsAnEstimateWhereNoneIsDeclared() {
+        assertThat(PlanformDrawing.svg(Views.square(), Figures.METRIC, Layout.WIDE))
+                .contains(
+                        ">forward limit</text>",
+                        ">estimate</text>",
+                        ">aft limit 30.0\u2009% MAC, 300\u2009mm, estimate</text>");
+        assertThat(PlanformDrawing.svg(Views.kit(), Figures.METRIC, Layout.WIDE))
+                .doesNotContain("estimate");
     }
 
     @Test
