@@ -113,6 +113,11 @@ public record BalanceView(
         parts = List.copyOf(parts);
     }
 
+    @Nullable
+    CaseView loadCase(String code) {
+        return cases.stream().filter(one -> one.code().equals(code)).findFirst().orElse(null);
+    }
+
     /** Whether there is a shape to be drawn from above. */
     boolean hasPlan() {
         return !wing.isEmpty() || !tail.isEmpty();

@@ -25,11 +25,12 @@ public final class PlanformDrawing {
 
     static Drawn draw(@Nullable BalanceView before, BalanceView view, Figures units, Layout layout) {
         Plate plate = new Plate(layout);
+        Board board = new Board(plate, view, before, units, layout);
         double at = 0;
         if (view.hasPlan()) {
-            at = new PlanSketch(plate, view, before, units, layout).draw(at) + BETWEEN;
+            at = new PlanSketch(board, at).draw() + BETWEEN;
         }
-        at = new BandDetail(plate, view, before, units, layout).draw(at);
+        at = new BandDetail(board).draw(at);
         return plate.finish("planform", name(view), at);
     }
 

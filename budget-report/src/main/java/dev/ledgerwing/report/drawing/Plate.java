@@ -110,6 +110,11 @@ final class Plate {
                 .append("/>\n");
     }
 
+    /** A square on its corner. */
+    void diamond(Spot centre, double half, Pen pen) {
+        polygon(List.of(centre.plus(0, -half), centre.plus(half, 0), centre.plus(0, half), centre.plus(-half, 0)), pen);
+    }
+
     /** The draughtsman's mark for a centre of gravity: a circle with two quarters filled. */
     void quartered(Spot centre, double radius) {
         circle(centre, radius, Pen.PREDICTED);

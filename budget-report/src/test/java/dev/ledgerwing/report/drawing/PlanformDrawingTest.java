@@ -91,7 +91,7 @@ class PlanformDrawingTest {
                 .filter(stroke -> stroke.pen() == Pen.EDGE)
                 .toList();
         BandView band = Objects.requireNonNull(Views.kit().band());
-        double perMm = new BandDetail(new Plate(layout), Views.kit(), null, Figures.METRIC, layout).perMm();
+        double perMm = new BandDetail(new Board(new Plate(layout), Views.kit(), null, Figures.METRIC, layout)).perMm();
 
         assertThat(limits.stream()
                         .map(stroke -> stroke.from().x())
