@@ -18,7 +18,7 @@ import java.util.Objects;
 record Lettering(double size) {
 
     private static final String FONT_FILE = "/META-INF/resources/paper/fonts/Roboto-Regular.ttf";
-    private static final double WIDER = 1.17;
+    private static final double WIDER = 1.2;
     private static final float MEASURED_AT = 100;
     private static final double ASCENT = 0.78;
     private static final double DESCENT = 0.24;

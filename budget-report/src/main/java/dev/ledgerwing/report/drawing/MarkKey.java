@@ -15,7 +15,7 @@ record MarkKey(Board board) {
         if (board.view().hasPlan()) {
             at = nextLine(at);
             board.plate().quartered(middle(at).plus(MARK, 0), MARK + 1);
-            text(at.plus(MARK + 2 * Board.GAP, 0), "CG in the design load case, basic mass");
+            text(at.plus(MARK + 2 * Board.GAP, 0), "CG in the design load case");
         }
         return at.y() + 2 * Board.GAP;
     }

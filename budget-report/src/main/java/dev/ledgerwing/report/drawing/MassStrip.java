@@ -2,12 +2,9 @@ package dev.ledgerwing.report.drawing;
 
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Length;
-import dev.ledgerwing.core.quantity.Mass;
 import dev.ledgerwing.report.drawing.BalanceView.BandView;
 import dev.ledgerwing.report.drawing.BalanceView.CaseView;
 import dev.ledgerwing.report.drawing.BalanceView.CgView;
-import dev.ledgerwing.report.drawing.PartMark.Kind;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -27,8 +24,8 @@ public final class MassStrip {
     private static final double SMALLER = 0.93;
     private static final double LEAST_SHARE = 0.3;
     private static final double ROOM_FOR_A_NUMBER = 9;
-    private static final int MOST_NAMED_MISSING = 12;
 
+    private final Board board;
     private final Plate plate;
     private final BalanceView view;
     private final Figures units;
@@ -40,10 +37,11 @@ public final class MassStrip {
 
     private MassStrip(BalanceView view, Figures units, Layout layout) {
         this.plate = new Plate(layout);
+        this.board = new Board(plate, view, null, units, layout);
         this.view = view;
         this.units = units;
         this.layout = layout;
-        this.lines = 1.3 * layout.letters();
+        this.lines = board.lines();
         this.drawn = view.placed()
                 .filter(part -> part.gramsOrZero() > 0)
                 .sorted(Comparator.comparingDouble(PartMark::gramsOrZero).reversed())
@@ -93,8 +91,8 @@ public final class MassStrip {
         wedge(beam);
         double stations = beam + WEDGE + BAND_DEPTH + 3;
         band(stations - BAND_DEPTH);
-        double below = list(ruler(stations), numbered);
-        below = missing(key(below));
+        StripNotes notes = new StripNotes(board, loads.stream().map(Load::part).toList());
+        double below = notes.missing(notes.key(notes.list(ruler(stations), numbered)));
         return plate.finish("strip", view.airframe() + ": masses along the stations", below + EDGE);
     }
 
@@ -102,7 +100,9 @@ public final class MassStrip {
         BandView band = view.band();
         if (band != null) {
             Box box = new Box(x.at(band.forwardXMm()), top, x.at(band.aftXMm()), top + BAND_DEPTH);
-            plate.open("band", "Allowed band, " + length(band.forwardXMm()) + " to " + length(band.aftXMm()));
+            String estimate = band.estimated() ? ", estimate" : "";
+            plate.open(
+                    "band", "Allowed band, " + length(band.forwardXMm()) + " to " + length(band.aftXMm()) + estimate);
             plate.area(box, Pen.BAND);
             plate.hatch(box, 4);
             plate.line(new Spot(box.left(), top), new Spot(box.left(), box.bottom()), Pen.EDGE);
@@ -137,48 +137,28 @@ public final class MassStrip {
     }
 
     private void wedge(double beam) {
-        CgView cg = view.cases().stream()
-                .filter(CaseView::design)
-                .findFirst()
-                .map(CaseView::basic)
-                .orElse(null);
-        if (cg == null) {
-            return;
-        }
-        Spot tip = new Spot(x.at(cg.xMm()), beam + 1);
-        double foot = WEDGE;
-        String text = "CG " + length(cg.xMm());
-        plate.open("wedge", "It balances at " + length(cg.xMm()) + ", basic mass, design load case");
-        plate.polygon(List.of(tip, tip.plus(9, foot), tip.plus(-9, foot)), Pen.BASIC);
-        plate.label(label(tip, foot, text), Anchor.START, text);
+        view.cases().stream().filter(CaseView::design).forEach(design -> {
+            CgView cg = design.basic();
+            if (cg != null) {
+                wedge(
+                        new Spot(x.at(cg.xMm()), beam + 1),
+                        (design.isKnown() ? "CG " : "CG of the rest ") + length(cg.xMm()));
+            }
+        });
+    }
+
+    private void wedge(Spot tip, String text) {
+        plate.open("wedge", text + ", basic mass, design load case");
+        plate.polygon(List.of(tip, tip.plus(9, WEDGE), tip.plus(-9, WEDGE)), Pen.BASIC);
+        plate.label(label(tip, text), Anchor.START, text);
         plate.close();
     }
 
     /** Right of the wedge, or left of it where the drawing ends. */
-    private Spot label(Spot tip, double foot, String text) {
+    private Spot label(Spot tip, String text) {
         double width = plate.letters().width(text);
         boolean fits = tip.x() + 14 + width < layout.width() - EDGE;
-        return tip.plus(fits ? 14 : -14 - width, foot - 2);
-    }
-
-    /** What the circles mean. */
-    private double key(double top) {
-        double base = top + lines;
-        double middle = base - 0.3 * layout.letters();
-        double at = EDGE;
-        at = keyText(new Spot(at, base), "area: mass");
-        for (Kind kind : List.of(Kind.MOVABLE, Kind.EXTRA)) {
-            if (drawn.stream().anyMatch(part -> part.kind() == kind)) {
-                plate.circle(new Spot(at + 5, middle), 5, PartMark.pen(kind));
-                at = keyText(new Spot(at + 14, base), kind == Kind.MOVABLE ? "may be moved" : "carried in this case");
-            }
-        }
-        return base + 3;
-    }
-
-    private double keyText(Spot at, String text) {
-        plate.small(at, Anchor.START, text);
-        return at.x() + plate.smallLetters().width(text) + 14;
+        return tip.plus(fits ? 14 : -14 - width, WEDGE - 2);
     }
 
     private double ruler(double at) {
@@ -193,70 +173,5 @@ public final class MassStrip {
             }
         }
         return at + TICK + lines;
-    }
-
-    /** The numbered parts, in columns from top to bottom. */
-    private double list(double top, int numbered) {
-        int columns = layout.isWide() ? 2 : 1;
-        int rows = (numbered + columns - 1) / columns;
-        double width = (layout.width() - 2 * EDGE) / columns;
-        for (int index = 0; index < numbered; index++) {
-            PartMark part = loads.get(index).part();
-            int column = index / rows;
-            double left = EDGE + column * width;
-            double base = top + (index % rows + 1) * lines;
-            String figures = units.mass(Objects.requireNonNull(part.mass())) + " at " + length(part.xMmOrZero());
-            double right = left + width - (columns > 1 ? 2 * EDGE : 0);
-            double room = width - 2 * EDGE - 24 - plate.smallLetters().width(figures) - 8;
-            plate.small(new Spot(left + 16, base), Anchor.END, Integer.toString(index + 1));
-            plate.small(
-                    new Spot(left + 24, base),
-                    Anchor.START,
-                    plate.smallLetters().cut(part.name(), room));
-            plate.small(new Spot(right, base), Anchor.END, figures);
-        }
-        return numbered == 0 ? top : top + rows * lines + 4;
-    }
-
-    private double missing(double top) {
-        double at = top;
-        for (String sentence : sentences()) {
-            for (String line : plate.smallLetters().wrapped(sentence, layout.width() - 2 * EDGE, 6)) {
-                at += lines;
-                plate.small(new Spot(EDGE, at), Anchor.START, line);
-            }
-        }
-        return at + 2;
-    }
-
-    private List<String> sentences() {
-        List<String> sentences = new ArrayList<>();
-        List<PartMark> missing =
-                view.parts().stream().filter(part -> !part.isPlaced()).toList();
-        if (!missing.isEmpty()) {
-            String names = String.join(
-                    "; ",
-                    missing.stream()
-                            .limit(MOST_NAMED_MISSING)
-                            .map(PartMark::name)
-                            .toList());
-            int more = missing.size() - MOST_NAMED_MISSING;
-            sentences.add("Not drawn, station or mass not known: " + names + (more > 0 ? "; and " + more + " more" : "")
-                    + ".");
-        }
-        long all = view.placed().filter(part -> part.gramsOrZero() > 0).count();
-        if (all > drawn.size()) {
-            Mass rest = view.placed()
-                    .map(PartMark::mass)
-                    .filter(Objects::nonNull)
-                    .reduce(Mass.ZERO, Mass::plus)
-                    .minus(drawn.stream()
-                            .map(PartMark::mass)
-                            .filter(Objects::nonNull)
-                            .reduce(Mass.ZERO, Mass::plus));
-            sentences.add("The " + (all - drawn.size()) + " lightest lines, " + units.mass(rest)
-                    + " together, are not drawn.");
-        }
-        return sentences;
     }
 }

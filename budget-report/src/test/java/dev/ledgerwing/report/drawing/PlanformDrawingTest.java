@@ -3,10 +3,15 @@ package dev.ledgerwing.report.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.ledgerwing.core.balance.BalanceStatement;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.UnitSystem;
+import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.report.Golden;
 import dev.ledgerwing.report.drawing.BalanceView.BandView;
+import dev.ledgerwing.seed.SeedAirframe;
+import dev.ledgerwing.seed.SeedFleet;
+import dev.ledgerwing.seed.SeedRevision;
 import java.io.IOException;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -53,6 +58,21 @@ class PlanformDrawingTest {
         Plates.assertLabelsAreClear(PlanformDrawing.draw(null, view, units, layout));
         Plates.assertLabelsAreClear(PlanformDrawing.draw(Views.skiffCorrected(), view, units, layout));
         Plates.assertLabelsAreClear(MassStrip.draw(view, units, layout));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Layout.class)
+    void keepsLabelsClearOnEveryRevisionOfTheDemoFleet(Layout layout) {
+        for (SeedAirframe airframe : SeedFleet.airframes()) {
+            for (SeedRevision revision : airframe.revisions()) {
+                BalanceView view =
+                        new BalanceViews(BalanceStatement.of(revision.build()), loadCase -> Verdict.UNKNOWN).view();
+                for (UnitSystem units : UnitSystem.values()) {
+                    Plates.assertLabelsAreClear(PlanformDrawing.draw(null, view, new Figures(units), layout));
+                    Plates.assertLabelsAreClear(MassStrip.draw(view, new Figures(units), layout));
+                }
+            }
+        }
     }
 
     @ParameterizedTest
@@ -139,6 +159,24 @@ class PlanformDrawingTest {
     void listsWhatItCannotDraw() {
         assertThat(MassStrip.svg(Views.skiff(), Figures.METRIC, Layout.WIDE))
                 .contains(">Not drawn, station or mass not known: Glue and filler; Paint.</text>");
+    }
+
+    @Test
+    void drawsTheHeaviestOfVeryManyLinesAndSaysWhatItLeavesOut() {
+        BalanceView many = Views.withParts(10_000);
+
+        Drawn drawn = MassStrip.draw(many, Figures.METRIC, Layout.WIDE);
+
+        assertThat(drawn.svg()).contains(">The 9700 lightest lines, ", " together, are not drawn.</text>");
+        assertThat(drawn.svg().split("<g class=\"part\"", -1)).hasSize(301);
+    }
+
+    @Test
+    void namesNoCgOfTheWholeWhileSomethingIsNotPlaced() {
+        assertThat(MassStrip.svg(Views.unplaced(), Figures.METRIC, Layout.WIDE))
+                .contains(">CG of the rest 600\u2009mm</text>");
+        assertThat(PlanformDrawing.svg(Views.unplaced(), Figures.METRIC, Layout.WIDE))
+                .contains("class=\"incomplete\"", ">All up, 3 not placed</text>");
     }
 
     @Test

@@ -11,6 +11,7 @@ import dev.ledgerwing.report.drawing.BalanceView.PlanPanel;
 import dev.ledgerwing.report.drawing.BalanceView.PlanPoint;
 import dev.ledgerwing.report.drawing.PartMark.Kind;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Invented airframes to draw. */
@@ -70,6 +71,25 @@ final class Views {
                 null,
                 List.of(),
                 List.of());
+    }
+
+    /** As many parts as somebody may have lines, of 1 to 1000 g. */
+    static BalanceView withParts(int count) {
+        return of(
+                List.of(),
+                IntStream.range(0, count)
+                        .mapToObj(index -> part("Part " + index, 1 + index % 1000, index * 79 % 1500, null, Kind.FIXED))
+                        .toList());
+    }
+
+    /** A CG of some of what is aboard. */
+    static BalanceView unplaced() {
+        CgView cg = new CgView(600, 0, 2.0);
+        return of(List.of(new CaseView("all-up", "All up", true, true, 3, "unknown", cg, cg)), parts());
+    }
+
+    private static BalanceView of(List<CaseView> cases, List<PartMark> parts) {
+        return new BalanceView("Kit", List.of(), List.of(), null, null, null, null, cases, parts);
     }
 
     /** Nothing is known yet. */
