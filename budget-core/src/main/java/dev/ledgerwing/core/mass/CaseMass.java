@@ -13,7 +13,7 @@ import java.util.Set;
  * What one load case weighs.
  *
  * @param rows the lines aboard in the ledger's order, then the extra items
- * @param booking what the scales said and no line explains; it is aboard in every case
+ * @param booking what the scales said and no line explains, of the airframe and of every assembly that is aboard
  */
 public record CaseMass(LoadCase loadCase, List<MassRow> rows, MassTotal total, Mass booking) {
 
@@ -27,8 +27,10 @@ public record CaseMass(LoadCase loadCase, List<MassRow> rows, MassTotal total, M
         aboard.removeIf(row -> absent.contains(row.line()));
         loadCase.extra()
                 .forEach(item -> aboard.add(MassRow.of(item, build.judgedBy().growth())));
-        Booking booking = build.booking();
-        return new CaseMass(loadCase, aboard, MassTotal.of(aboard), booking == null ? Mass.ZERO : booking.mass());
+        Mass booked = BookingsAboard.of(build, loadCase).all().stream()
+                .map(Booking::mass)
+                .reduce(Mass.ZERO, Mass::plus);
+        return new CaseMass(loadCase, aboard, MassTotal.of(aboard), booked);
     }
 
     public boolean isFlight() {
@@ -39,7 +41,7 @@ public record CaseMass(LoadCase loadCase, List<MassRow> rows, MassTotal total, M
         return total.basic();
     }
 
-    /** Basic mass, growth allowance and booking. */
+    /** Basic mass, growth allowance and bookings. */
     public Mass predicted() {
         return total.predicted().plus(booking);
     }

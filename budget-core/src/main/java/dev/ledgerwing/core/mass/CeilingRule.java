@@ -27,8 +27,7 @@ record CeilingRule(MassStatement statement, Figures figures) {
     private Finding against(Mass ceiling, CeilingIs meant) {
         CaseMass heaviest = statement.heaviestFlight();
         Mass left = ceiling.minus(heaviest.predicted());
-        UncertaintyOfRows uncertainty = new UncertaintyOfRows(
-                heaviest.rows(), statement.build().judgedBy().massUncertainty());
+        UncertaintyOfRows uncertainty = UncertaintyOfRows.of(statement, heaviest);
         Verdict verdict = verdict(left, meant, uncertainty);
         String sentence = "Heaviest in flight is “" + heaviest.loadCase().name() + "”, predicted "
                 + figures.mass(heaviest.predicted()) + ": " + judgement(verdict, ceiling, left, meant);

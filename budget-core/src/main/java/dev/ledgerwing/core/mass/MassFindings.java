@@ -1,6 +1,8 @@
 package dev.ledgerwing.core.mass;
 
+import dev.ledgerwing.core.build.Assembly;
 import dev.ledgerwing.core.build.Booking;
+import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Mass;
 import dev.ledgerwing.core.verdict.Finding;
@@ -31,7 +33,7 @@ public final class MassFindings {
                         rules.partsWithoutMass(),
                         rules.extraItemsWithoutMass(),
                         rules.completeness(),
-                        rules.booking())
+                        rules.bookings())
                 .flatMap(Function.identity())
                 .toList();
     }
@@ -69,18 +71,28 @@ public final class MassFindings {
                         List.of());
     }
 
-    private Stream<Finding> booking() {
-        Booking booking = statement.build().booking();
-        if (booking == null || booking.mass().mg() == 0) {
+    private Stream<Finding> bookings() {
+        Build build = statement.build();
+        Stream<Finding> airframe =
+                Stream.ofNullable(build.booking()).flatMap(booking -> booked("Booking", "The scales", booking));
+        Stream<Finding> assemblies = build.assemblyBookings().stream().flatMap(each -> {
+            String name = build.assembly(each.assembly()).map(Assembly::name).orElse(each.assembly());
+            return booked("Booking of " + name, name + ": the scales", each.booking());
+        });
+        return Stream.concat(airframe, assemblies);
+    }
+
+    private Stream<Finding> booked(String subject, String scales, Booking booking) {
+        Mass mass = booking.mass();
+        if (mass.mg() == 0) {
             return Stream.empty();
         }
-        Mass mass = booking.mass();
         Mass size = mass.isNegative() ? Mass.ZERO.minus(mass) : mass;
-        String sentence = "The scales said " + figures.mass(size) + (mass.isNegative() ? " less" : " more")
+        String sentence = scales + " said " + figures.mass(size) + (mass.isNegative() ? " less" : " more")
                 + " than the ledger: booked, counted in the predicted mass, not explained yet. Noted: “"
                 + booking.reason()
                 + "”.";
-        return Stream.of(new MassAgainst("mass.booking", "Booking", null, mass, null)
-                .finding(Verdict.HOLDS, sentence, List.of()));
+        return Stream.of(
+                new MassAgainst("mass.booking", subject, null, mass, null).finding(Verdict.HOLDS, sentence, List.of()));
     }
 }

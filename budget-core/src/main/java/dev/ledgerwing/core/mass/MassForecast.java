@@ -1,14 +1,13 @@
 package dev.ledgerwing.core.mass;
 
 import dev.ledgerwing.core.build.Build;
-import dev.ledgerwing.core.build.MassUncertainty;
 import dev.ledgerwing.core.quantity.Mass;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
  * How far the final mass may lie from the predicted one: normal about the predicted mass of the design load case. What no line
- * describes, and what has no mass, is not in it.
+ * describes, and what has no mass, is not in it. What stood on the scales with the whole airframe errs together as they do.
  *
  * @param standardUncertaintyG u of the total in grams
  * @param halfWidth95 half the width of the 95 per cent band
@@ -26,8 +25,7 @@ public record MassForecast(
     }
 
     public static MassForecast of(MassStatement statement) {
-        MassUncertainty rules = statement.build().judgedBy().massUncertainty();
-        UncertaintyOfRows uncertainty = new UncertaintyOfRows(statement.rows(), rules);
+        UncertaintyOfRows uncertainty = UncertaintyOfRows.of(statement, statement.design());
         return new MassForecast(statement, uncertainty.grams(), uncertainty.halfWidth95(), uncertainty.weighNext());
     }
 

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param line id of the line; null for an extra item
  * @param assembly code of its assembly; null for an extra item
- * @param growthPercent the allowance in force: the line's own, else the growth table's
+ * @param growthPercent the allowance in force: 0 once it was aboard a weigh-in of the whole airframe, the line's own, else the growth
+ *     table's
  */
 public record MassRow(
         @Nullable String line,
@@ -30,7 +31,7 @@ public record MassRow(
     static final Comparator<MassRow> BY_NAME = Comparator.comparing(MassRow::name)
             .thenComparing(MassRow::line, Comparator.nullsLast(Comparator.naturalOrder()));
 
-    static MassRow of(PartLine line, GrowthTable table) {
+    public static MassRow of(PartLine line, GrowthTable table) {
         LineMass mass = line.mass();
         return new MassRow(
                 line.id(),
@@ -43,10 +44,15 @@ public record MassRow(
     }
 
     /** An extra item grows, and is as uncertain, as {@link Category#PAYLOAD} of its basis: it is carried, not built in. */
-    static MassRow of(ExtraItem item, GrowthTable table) {
+    public static MassRow of(ExtraItem item, GrowthTable table) {
         LineMass mass = new LineMass(item.mass(), item.basis(), null, null, null);
         return new MassRow(
                 null, item.name(), null, Category.PAYLOAD, 1, mass, growthPercent(mass, Category.PAYLOAD, table));
+    }
+
+    /** The same row once the whole airframe has been weighed with it: what it weighs can grow no more. */
+    MassRow weighedAboard() {
+        return new MassRow(line, name, assembly, category, quantity, mass, 0);
     }
 
     private static double growthPercent(LineMass mass, Category category, GrowthTable table) {

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The mass statement of a build. Basic mass: the lines aboard in the design load case and its extra items; predicted mass:
- * basic mass, growth allowance and booking (terms of ANSI/AIAA S-120A and SAWE RP A-3). Sums of whole milligrams: subtotals
+ * basic mass, growth allowance and bookings (terms of ANSI/AIAA S-120A and SAWE RP A-3). Sums of whole milligrams: subtotals
  * add up to the total exactly, whatever the order of the lines.
  *
  * @param build the record it was made from
@@ -35,8 +35,11 @@ public record MassStatement(Build build, List<MassRow> ledger, List<CaseMass> ca
 
     public static MassStatement of(Build build) {
         GrowthTable growth = build.judgedBy().growth();
-        List<MassRow> ledger =
-                build.lines().stream().map(line -> MassRow.of(line, growth)).toList();
+        Set<String> weighed = WholeWeighing.of(build).map(WholeWeighing::lines).orElse(Set.of());
+        List<MassRow> ledger = build.lines().stream()
+                .map(line -> MassRow.of(line, growth))
+                .map(row -> weighed.contains(row.line()) ? row.weighedAboard() : row)
+                .toList();
         List<CaseMass> cases = build.loadCases().stream()
                 .map(loadCase -> CaseMass.of(build, loadCase, ledger))
                 .toList();

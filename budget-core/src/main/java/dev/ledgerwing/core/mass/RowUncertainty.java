@@ -8,7 +8,7 @@ import dev.ledgerwing.core.quantity.Mass;
  * Standard uncertainty of one row in grams, by the rules a build is judged by. A guess, a calculation or a catalogue figure is made
  * once and multiplied, so its error is multiplied too; only pieces weighed each by itself err apart.
  */
-record RowUncertainty(MassUncertainty rules) {
+public record RowUncertainty(MassUncertainty rules) {
 
     /**
      * Standard deviation between pieces that are called equal, in per cent of one: Ledgerwing's own choice, from no publication.
@@ -16,7 +16,7 @@ record RowUncertainty(MassUncertainty rules) {
     static final double SPREAD_PERCENT = 2;
 
     /** 0 for a row of unknown mass: it is in no sum, and the statement says so. */
-    double grams(MassRow row) {
+    public double grams(MassRow row) {
         Mass unit = row.mass().unitMass();
         if (unit == null) {
             return 0;
@@ -68,14 +68,8 @@ record RowUncertainty(MassUncertainty rules) {
         return unit.grams() * SPREAD_PERCENT / 100 * Math.sqrt((double) pieces * (pieces - 1));
     }
 
-    /**
-     * One weighing: sqrt(d^2/12 + a^2/3) with d the step of the scale and a its greatest error, each a rectangular distribution;
-     * times sqrt(2) when a tare was taken, since two readings err (JCGM 100:2008, 4.3.7 and F.2.2.1).
-     */
+    /** One weighing on the team's scales. */
     private double weighing() {
-        double step = rules.scaleStep().grams();
-        double error = rules.scaleMaxError().grams();
-        double one = Math.sqrt(step * step / 12 + error * error / 3);
-        return rules.tareTaken() ? Math.sqrt(2) * one : one;
+        return new ScaleError(rules.scaleStep(), rules.scaleMaxError()).ofWeighingG(rules.tareTaken());
     }
 }

@@ -6,13 +6,18 @@ import dev.ledgerwing.core.build.MassUncertainty;
 import dev.ledgerwing.core.quantity.Mass;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Standard uncertainty of the sum of rows. Rows of equal category and basis are off together; groups are independent of each
- * other.
+ * Standard uncertainty of what a load case weighs. Rows of equal category and basis are off together; groups are independent of
+ * each other.
+ *
+ * <p>Once the whole airframe has been weighed, the case weighs what the scales said, less what stood on them and stays at home, plus
+ * what is aboard and did not stand on them: u^2 = u^2(scales) + u^2(sum over the rows of those two kinds, the former with minus).
  */
 final class UncertaintyOfRows {
 
@@ -24,25 +29,54 @@ final class UncertaintyOfRows {
     /** Rows that share a correlation. */
     private record Kin(Category category, Basis basis) {}
 
-    private final List<MassRow> rows;
+    private final List<MassRow> apart;
     private final RowUncertainty each;
     private final MassUncertainty rules;
     private final Map<Kin, CorrelatedSum> groups = new TreeMap<>(KIN);
     private final double varianceG2;
 
-    UncertaintyOfRows(List<MassRow> rows, MassUncertainty rules) {
-        this.rows = List.copyOf(rows);
+    static UncertaintyOfRows of(MassStatement statement, CaseMass aboard) {
+        MassUncertainty rules = statement.build().judgedBy().massUncertainty();
+        Set<String> absent = new HashSet<>(aboard.loadCase().absent());
+        return WholeWeighing.of(statement.build())
+                .map(weighing -> new UncertaintyOfRows(
+                        without(aboard.rows(), weighing),
+                        statement.ledger().stream()
+                                .filter(row -> isOnScales(row, weighing) && absent.contains(row.line()))
+                                .toList(),
+                        weighing.standardUncertaintyG(),
+                        rules))
+                .orElseGet(() -> new UncertaintyOfRows(aboard.rows(), List.of(), 0, rules));
+    }
+
+    private static List<MassRow> without(List<MassRow> rows, WholeWeighing weighing) {
+        return rows.stream().filter(row -> !isOnScales(row, weighing)).toList();
+    }
+
+    private static boolean isOnScales(MassRow row, WholeWeighing weighing) {
+        String line = row.line();
+        return line != null && weighing.lines().contains(line);
+    }
+
+    /**
+     * @param apart rows that are aboard and were not weighed together
+     * @param takenOff rows that were weighed together with the others and are not aboard
+     * @param togetherG u of what was weighed together, in grams
+     */
+    private UncertaintyOfRows(List<MassRow> apart, List<MassRow> takenOff, double togetherG, MassUncertainty rules) {
+        this.apart = List.copyOf(apart);
         this.rules = rules;
         this.each = new RowUncertainty(rules);
         Map<Kin, List<Double>> uncertainties = new TreeMap<>(KIN);
-        for (MassRow row : rows) {
-            uncertainties
-                    .computeIfAbsent(new Kin(row.category(), row.basis()), kin -> new ArrayList<>())
-                    .add(each.grams(row));
-        }
+        apart.forEach(row -> signed(uncertainties, row).add(each.grams(row)));
+        takenOff.forEach(row -> signed(uncertainties, row).add(-each.grams(row)));
         uncertainties.forEach((kin, all) -> groups.put(kin, CorrelatedSum.of(rules.correlation(kin.basis()), all)));
-        varianceG2 =
-                groups.values().stream().mapToDouble(CorrelatedSum::variance).sum();
+        varianceG2 = togetherG * togetherG
+                + groups.values().stream().mapToDouble(CorrelatedSum::variance).sum();
+    }
+
+    private static List<Double> signed(Map<Kin, List<Double>> uncertainties, MassRow row) {
+        return uncertainties.computeIfAbsent(new Kin(row.category(), row.basis()), kin -> new ArrayList<>());
     }
 
     /** u of the sum, in grams. */
@@ -55,9 +89,9 @@ final class UncertaintyOfRows {
         return halfWidth95(grams());
     }
 
-    /** The rows not weighed yet that are worth it, the one that takes most off the band first. */
+    /** The rows not weighed yet, by themselves or with the whole airframe, that are worth it, the one that takes most off the band first. */
     List<WeighNext> weighNext() {
-        return rows.stream()
+        return apart.stream()
                 .filter(row -> row.isKnown() && row.basis() != Basis.WEIGHED)
                 .map(row -> new WeighNext(row, halfWidth95(), halfWidth95(gramsOnceWeighed(row))))
                 .filter(next -> next.gain().mg() > 0)

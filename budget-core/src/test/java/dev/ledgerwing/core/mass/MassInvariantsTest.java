@@ -101,7 +101,7 @@ class MassInvariantsTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void theBandIsNeverNarrowerThanIndependenceNorWiderThanFullCorrelationAllows(long seed) {
-        MassForecast forecast = MassForecast.of(Builds.seeded(seed));
+        MassForecast forecast = MassForecast.of(Builds.seeded(seed).withWeighIns(List.of()));
         RowUncertainty each =
                 new RowUncertainty(forecast.statement().build().judgedBy().massUncertainty());
         double[] all =
