@@ -10,16 +10,23 @@ record Bookings(@Nullable Booking airframe, List<AssemblyBooking> assemblies) {
 
     /**
      * What is booked once the ledger of a part that was aboard is put right: the booking of its assembly takes the opposite, or
-     * that of the airframe where its assembly has none. What stays at home in the design load case was not on the scales.
+     * that of the airframe where its assembly has none. What stays at home in the design load case was not on the scales; once
+     * weigh-ins are recorded, nor was a part that none of them names.
      */
     static Bookings correctedFor(Build build, PartLine before, PartLine after) {
         Bookings now = new Bookings(build.booking(), build.assemblyBookings());
-        if (build.designCase().absent().contains(after.id())) {
+        if (build.designCase().absent().contains(after.id()) || !wasWeighed(build, after)) {
             return now;
         }
         return build.bookingOf(after.assembly()).isPresent()
                 ? new Bookings(now.airframe, now.assembly(after.assembly(), before, after))
                 : new Bookings(without(now.airframe, before, after), now.assemblies);
+    }
+
+    private static boolean wasWeighed(Build build, PartLine line) {
+        return build.weighIns().isEmpty()
+                || build.weighIns().stream()
+                        .anyMatch(weighIn -> weighIn.aboard().contains(line.id()));
     }
 
     Build in(Build build) {
