@@ -32,11 +32,8 @@ record PlacedLine(PartLine line, @Nullable Station station, double massUncertain
     private static @Nullable Station station(PartLine line, LoadCase loadCase) {
         LinePlace place = line.place();
         Station at = loadCase.moved().get(line.id());
-        if (at == null && loadCase.stowed().contains(line.id())) {
-            at = place.stowedStation();
-        }
         if (at == null) {
-            at = place.station();
+            at = loadCase.stowed().contains(line.id()) ? place.stowedStation() : place.station();
         }
         return at == null || place.mirroredAtY() == null ? at : new Station(at.x(), Length.ZERO, at.z());
     }

@@ -6,8 +6,8 @@ import dev.ledgerwing.core.quantity.Length;
 /** How far a station may be off that says nothing of it. */
 final class StationDefault {
 
-    /** Standard uncertainty: Ledgerwing's own choice; from no publication. */
-    static final Length UNCERTAINTY = Length.ofMm(2);
+    /** Standard uncertainty of a station measured with a rule: Ledgerwing's own choice; from no publication. */
+    static final Length UNCERTAINTY = Length.ofMm(3);
 
     private StationDefault() {}
 

@@ -184,4 +184,8 @@ final class Weighings {
     static PartLine inWing(PartLine line) {
         return fitted(Ledgers.inWing(line), line.place().station());
     }
+
+    static Support heavier(Support was, Mass more) {
+        return new Support(was.name(), was.station(), was.reading().plus(more), was.tare(), was.tiltedReading());
+    }
 }
