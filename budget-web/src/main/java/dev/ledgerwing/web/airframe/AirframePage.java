@@ -6,6 +6,7 @@ import java.util.Locale;
 public enum AirframePage {
     PARTS,
     MASS,
+    BALANCE,
     HISTORY,
     SHEETS;
 

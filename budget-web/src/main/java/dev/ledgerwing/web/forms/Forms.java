@@ -1,0 +1,131 @@
+package dev.ledgerwing.web.forms;
+
+import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.web.airframe.AirframePage;
+import dev.ledgerwing.web.airframe.Landings;
+import dev.ledgerwing.web.airframe.TitleBlocks;
+import dev.ledgerwing.web.desk.Deed;
+import dev.ledgerwing.web.desk.Desk;
+import dev.ledgerwing.web.desk.Outcome;
+import dev.ledgerwing.web.desk.Readings;
+import dev.ledgerwing.web.desk.Signature;
+import dev.ledgerwing.web.desk.Snapshot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** Shows forms on the record and brings what was typed in them to the desk. Nothing typed is ever lost on the way. */
+@Component
+public class Forms {
+
+    private static final int LONGEST_REASON = 500;
+    private static final String ROW = "row";
+
+    private final Desk desk;
+    private final Readings readings;
+    private final Landings landings;
+    private final TitleBlocks titleBlocks;
+
+    Forms(Desk desk, Readings readings, Landings landings, TitleBlocks titleBlocks) {
+        this.desk = desk;
+        this.readings = readings;
+        this.landings = landings;
+        this.titleBlocks = titleBlocks;
+    }
+
+    /** The form as it shows the newest revision. */
+    public String show(RecordForm form, Snapshot head, Figures figures, Model model) {
+        return page(form, head, new Entries(shown(form, head, figures).typed(), new Shown(figures)), model);
+    }
+
+    private static Shown shown(RecordForm form, Snapshot at, Figures figures) {
+        Shown shown = new Shown(figures)
+                .text(Sent.SEEN, Integer.toString(at.revision().number()))
+                .text(Sent.UNITS, figures.units().name());
+        form.show(at.build(), shown);
+        return shown;
+    }
+
+    private String page(RecordForm form, Snapshot stand, Entries entries, Model model) {
+        Build build = stand.build();
+        model.addAttribute("block", titleBlocks.of(stand, form.page(), entries.figures()));
+        model.addAttribute("typed", entries.typed());
+        model.addAttribute("troubles", entries.troubles());
+        model.addAttribute("problems", entries.troubles().getOrDefault("", List.of()));
+        model.addAttribute("massUnit", entries.figures().smallMassUnit());
+        model.addAttribute("lengthUnit", entries.figures().lengthUnit());
+        form.surroundings(build, entries.typed()).forEach(model::addAttribute);
+        return form.view();
+    }
+
+    /** Does what a form says and leads to its page, or shows it again: with a row more or less, or with what is wrong. */
+    public String take(RecordForm form, Sent sent, Answering answering) {
+        Snapshot seen = readings.at(sent.seen());
+        Shown shown = shown(form, seen, sent.figures());
+        Optional<Typed> otherRows = otherRows(sent.typed());
+        if (otherRows.isPresent()) {
+            return page(form, seen, new Entries(otherRows.get(), shown), answering.model());
+        }
+        Entries entries = new Entries(sent.typed(), shown);
+        String reason = entries.line("reason", LONGEST_REASON);
+        Optional<Deed> deed = form.deed(entries, seen.build());
+        if (deed.isEmpty() || !entries.areFine()) {
+            answering.refused();
+            return page(form, seen, entries, answering.model());
+        }
+        Outcome outcome =
+                desk.change(sent.seen(), deed.get(), new Signature(sent.member().name(), reason));
+        if (landings.tell(outcome, sent.seen(), sent.member().figures(), answering.after())) {
+            return "redirect:" + form.page().address(sent.code());
+        }
+        answering.refused();
+        Entries onTop = onTop(form, sent, shown, outcome.head());
+        why(outcome).forEach(sentence -> onTop.trouble("", sentence));
+        return page(form, outcome.head(), onTop, answering.model());
+    }
+
+    /** What was typed, going on from the newest revision. */
+    private static Entries onTop(RecordForm form, Sent sent, Shown base, Snapshot head) {
+        Shown theirs = shown(form, head, sent.figures());
+        String number = theirs.typed().text(Sent.SEEN);
+        return new Entries(sent.typed().onTopOf(base.typed(), theirs.typed()).with(Sent.SEEN, number), theirs);
+    }
+
+    private static List<String> why(Outcome outcome) {
+        List<String> sentences = new ArrayList<>(Landings.sentences(outcome));
+        if (outcome instanceof Outcome.Clash) {
+            sentences.add("What you typed is still here: save it again to have it so, or cancel to leave it.");
+        }
+        return sentences;
+    }
+
+    /** The same with a row more or less, where a button for that was pressed: {@code add:list} or {@code remove:list:2}. */
+    private static Optional<Typed> otherRows(Typed typed) {
+        String[] wanted = typed.text(ROW).split(":", -1);
+        if (wanted.length == 2 && wanted[0].equals("add")) {
+            return Optional.of(typed.withRow(wanted[1]));
+        }
+        return wanted.length == 3 && wanted[0].equals("remove") && wanted[2].matches("\\d{1,2}")
+                ? Optional.of(typed.withoutRow(wanted[1], Integer.parseInt(wanted[2])))
+                : Optional.empty();
+    }
+
+    /** Does something that needs no form, and leads back to {@code page}. */
+    public String act(Deed deed, Sent sent, AirframePage page, RedirectAttributes after) {
+        Outcome outcome =
+                desk.change(sent.seen(), deed, new Signature(sent.member().name(), ""));
+        if (!landings.tell(outcome, sent.seen(), sent.member().figures(), after)) {
+            after.addFlashAttribute("problems", Landings.sentences(outcome));
+        }
+        return "redirect:" + page.address(sent.code());
+    }
+
+    /** The record a form was made from. */
+    public Build seen(Sent sent) {
+        return readings.at(sent.seen()).build();
+    }
+}

@@ -1,0 +1,30 @@
+package dev.ledgerwing.web.forms;
+
+import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.web.airframe.AirframePage;
+import dev.ledgerwing.web.desk.Deed;
+import java.util.Map;
+import java.util.Optional;
+
+/** A form on one part of the record. */
+public interface RecordForm {
+
+    /** The template that shows it. */
+    String view();
+
+    /** The page of the airframe it belongs to, and that a change leads back to. */
+    AirframePage page();
+
+    /** Fills in the fields as they show a record; leaves them empty where the record has nothing to show. */
+    void show(Build build, Shown fields);
+
+    /** What the page needs beside the fields: the lists to choose from. */
+    Map<String, Object> surroundings(Build build, Typed typed);
+
+    /**
+     * What is to be done, or nothing once a field is wrong.
+     *
+     * @param seen the record the form was made from
+     */
+    Optional<Deed> deed(Entries entries, Build seen);
+}
