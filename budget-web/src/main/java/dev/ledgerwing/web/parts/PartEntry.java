@@ -49,7 +49,7 @@ final class PartEntry {
         checkNote();
         int quantity = quantity();
         LineMass mass = mass();
-        LinePlace place = place();
+        LinePlace place = place(quantity);
         Double costEach = number(
                 "costEach",
                 form.costEach(),
@@ -97,9 +97,6 @@ final class PartEntry {
             problems.rejectValue("quantity", "range", "A quantity is a whole number from 1 to 100 000.");
             return 1;
         }
-        if (before != null && before.place().mirroredAtY() != null && quantity % 2 != 0) {
-            problems.rejectValue("quantity", "odd", "This part sits on both sides, so its quantity must be even.");
-        }
         return quantity;
     }
 
@@ -141,7 +138,7 @@ final class PartEntry {
         return mass;
     }
 
-    private LinePlace place() {
+    private LinePlace place(int quantity) {
         LinePlace old = before == null ? LinePlace.UNKNOWN : before.place();
         Length x = coordinate("x", form.x(), shown == null ? null : shown.x(), old, 0);
         Length y = coordinate("y", form.y(), shown == null ? null : shown.y(), old, 1);
@@ -150,8 +147,7 @@ final class PartEntry {
         if (station != null && x == null && !problems.hasFieldErrors("x")) {
             problems.rejectValue("x", "needed", "Please give how far aft of the datum it sits, too.");
         }
-        return new LinePlace(
-                station, old.stationUncertainty(), old.stowedStation(), old.travel(), old.size(), old.mirroredAtY());
+        return new PlaceEntry(form.place(), old, figures, problems).at(station, quantity);
     }
 
     private @Nullable Length coordinate(

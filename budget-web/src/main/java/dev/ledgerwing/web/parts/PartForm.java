@@ -56,6 +56,7 @@ record PartForm(
         String x,
         String y,
         String z,
+        PlaceForm place,
 
         @NotNull(message = "Please choose a state.") @Nullable
         FitState state,
@@ -87,6 +88,7 @@ record PartForm(
         x = text(x);
         y = text(y);
         z = text(z);
+        place = Objects.requireNonNullElse(place, PlaceForm.EMPTY);
         partCode = text(partCode).strip();
         supplier = text(supplier).strip();
         costEach = text(costEach);
@@ -116,6 +118,7 @@ record PartForm(
                 "",
                 "",
                 "",
+                PlaceForm.EMPTY,
                 FitState.PLANNED,
                 "",
                 "",
@@ -146,6 +149,7 @@ record PartForm(
                 coordinate.apply(Station::x),
                 coordinate.apply(Station::y),
                 coordinate.apply(Station::z),
+                PlaceForm.of(line.place(), figures),
                 line.state(),
                 text(line.supply().partCode()),
                 text(line.supply().supplier()),
@@ -183,6 +187,7 @@ record PartForm(
                 pick(x, base.x, head.x),
                 pick(y, base.y, head.y),
                 pick(z, base.z, head.z),
+                place.onTopOf(base.place, head.place),
                 choose(state, base.state, head.state),
                 pick(partCode, base.partCode, head.partCode),
                 pick(supplier, base.supplier, head.supplier),
@@ -200,7 +205,7 @@ record PartForm(
                 && growth.equals(base.growth);
     }
 
-    private static String pick(String typed, String base, String head) {
+    static String pick(String typed, String base, String head) {
         return typed.equals(base) ? head : typed;
     }
 
