@@ -6,8 +6,8 @@ import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.web.desk.Deed;
 import dev.ledgerwing.web.desk.ElementIds;
 import dev.ledgerwing.web.forms.Entries;
+import dev.ledgerwing.web.forms.PartChoice;
 import dev.ledgerwing.web.forms.Shown;
-import dev.ledgerwing.web.forms.Typed;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -34,7 +34,7 @@ record ApartForm(@Nullable String id, ElementIds ids) implements BalanceForm {
     }
 
     @Override
-    public Map<String, Object> surroundings(Build build, Typed typed) {
+    public Map<String, Object> surroundings(Build build, Entries entries) {
         KeepApart rule = Elements.find(build.keepApart(), id);
         Map<String, Object> around = new LinkedHashMap<>();
         around.put("isNew", rule == null);

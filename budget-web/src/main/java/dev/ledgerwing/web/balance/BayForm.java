@@ -5,8 +5,8 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.web.desk.Deed;
 import dev.ledgerwing.web.forms.Entries;
+import dev.ledgerwing.web.forms.PartChoice;
 import dev.ledgerwing.web.forms.Shown;
-import dev.ledgerwing.web.forms.Typed;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,7 +39,7 @@ record BayForm(@Nullable String code) implements BalanceForm {
     }
 
     @Override
-    public Map<String, Object> surroundings(Build build, Typed typed) {
+    public Map<String, Object> surroundings(Build build, Entries entries) {
         Bay bay = Elements.find(build.bays(), code);
         Map<String, Object> around = new LinkedHashMap<>();
         around.put("isNew", bay == null);

@@ -8,7 +8,6 @@ import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.web.desk.Deed;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.Shown;
-import dev.ledgerwing.web.forms.Typed;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -40,7 +39,7 @@ final class GeometryForm implements BalanceForm {
     }
 
     @Override
-    public Map<String, Object> surroundings(Build build, Typed typed) {
+    public Map<String, Object> surroundings(Build build, Entries entries) {
         return Map.of(
                 "hasWing", build.geometry().wing() != null,
                 "hasTail", build.geometry().tail() != null,

@@ -9,7 +9,6 @@ import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.web.desk.Deed;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.Shown;
-import dev.ledgerwing.web.forms.Typed;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -58,7 +57,7 @@ final class LimitsForm implements BalanceForm {
     }
 
     @Override
-    public Map<String, Object> surroundings(Build build, Typed typed) {
+    public Map<String, Object> surroundings(Build build, Entries entries) {
         Map<String, Object> around = new HashMap<>();
         Surface wing = build.geometry().wing();
         around.put("datum", build.airframe().datum());

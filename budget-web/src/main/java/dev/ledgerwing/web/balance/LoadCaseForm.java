@@ -10,8 +10,8 @@ import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.web.desk.Deed;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.ExtraFields;
+import dev.ledgerwing.web.forms.PartChoice;
 import dev.ledgerwing.web.forms.Shown;
-import dev.ledgerwing.web.forms.Typed;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +53,7 @@ record LoadCaseForm(@Nullable String code) implements BalanceForm {
     }
 
     @Override
-    public Map<String, Object> surroundings(Build build, Typed typed) {
+    public Map<String, Object> surroundings(Build build, Entries entries) {
         LoadCase shown = Elements.find(build.loadCases(), code);
         Map<String, Object> around = new LinkedHashMap<>();
         around.put("isNew", shown == null);

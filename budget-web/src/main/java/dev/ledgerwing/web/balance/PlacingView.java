@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Bay;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.KeepApart;
 import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.web.forms.PartChoice;
 import java.util.List;
 import java.util.stream.Collectors;
 

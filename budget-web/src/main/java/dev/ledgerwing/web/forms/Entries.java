@@ -37,6 +37,11 @@ public final class Entries {
         return typed;
     }
 
+    /** The same texts, with nothing read and nothing found wrong yet. */
+    public Entries anew() {
+        return new Entries(typed, shown);
+    }
+
     /** The units that a number without one counts in: those the form was shown in. */
     public Figures figures() {
         return shown.figures();

@@ -58,7 +58,7 @@ public class Forms {
         model.addAttribute("problems", entries.troubles().getOrDefault("", List.of()));
         model.addAttribute("massUnit", entries.figures().smallMassUnit());
         model.addAttribute("lengthUnit", entries.figures().lengthUnit());
-        form.surroundings(build, entries.typed()).forEach(model::addAttribute);
+        form.surroundings(build, entries).forEach(model::addAttribute);
         return form.view();
     }
 
@@ -74,7 +74,9 @@ public class Forms {
         String reason = entries.line("reason", LONGEST_REASON);
         Optional<Deed> deed = form.deed(entries, seen.build());
         if (deed.isEmpty() || !entries.areFine()) {
-            answering.refused();
+            if (!entries.areFine()) {
+                answering.refused();
+            }
             return page(form, seen, entries, answering.model());
         }
         Outcome outcome =

@@ -18,11 +18,11 @@ public interface RecordForm {
     /** Fills in the fields as they show a record; leaves them empty where the record has nothing to show. */
     void show(Build build, Shown fields);
 
-    /** What the page needs beside the fields: the lists to choose from. */
-    Map<String, Object> surroundings(Build build, Typed typed);
+    /** What the page needs beside the fields: the lists to choose from, and what follows from what was typed. */
+    Map<String, Object> surroundings(Build build, Entries entries);
 
     /**
-     * What is to be done, or nothing once a field is wrong.
+     * What is to be done; nothing once a field is wrong, or where the member only wants to look.
      *
      * @param seen the record the form was made from
      */

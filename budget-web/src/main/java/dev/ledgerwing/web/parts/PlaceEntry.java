@@ -31,8 +31,7 @@ final class PlaceEntry {
 
     /** The place with {@code station}; what is wrong in it reads as not known. */
     LinePlace at(@Nullable Station station, int quantity) {
-        Length uncertainty =
-                extent("uncertainty", form.uncertainty(), old.stationUncertainty());
+        Length uncertainty = extent("uncertainty", form.uncertainty(), old.stationUncertainty());
         Length mirroredAt = coordinate("mirroredAt", form.mirroredAt(), old.mirroredAtY());
         if (mirroredAt != null && quantity % 2 != 0) {
             wrong("mirroredAt", "Half of the pieces sit on each side, so the quantity must be even.");

@@ -1,4 +1,4 @@
-package dev.ledgerwing.web.balance;
+package dev.ledgerwing.web.forms;
 
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.PartLine;
@@ -8,17 +8,17 @@ import java.util.Map;
 import java.util.function.Predicate;
 
 /** The parts of a record to choose from. */
-final class PartChoice {
+public final class PartChoice {
 
     private PartChoice() {}
 
     /** An assembly with its parts. */
-    record Group(String assembly, List<Choice> parts) {}
+    public record Group(String assembly, List<Choice> parts) {}
 
-    record Choice(String id, String name) {}
+    public record Choice(String id, String name) {}
 
     /** Assembly by assembly, without those that have no such part. */
-    static List<Group> groups(Build build, Predicate<PartLine> wanted) {
+    public static List<Group> groups(Build build, Predicate<PartLine> wanted) {
         return build.assemblies().stream()
                 .map(assembly -> new Group(
                         assembly.name(),
@@ -31,14 +31,14 @@ final class PartChoice {
     }
 
     /** From id to name, an empty choice first. */
-    static Map<String, String> list(Build build) {
+    public static Map<String, String> list(Build build) {
         Map<String, String> list = new LinkedHashMap<>();
         list.put("", "please choose");
         build.lines().forEach(line -> list.put(line.id(), line.name()));
         return list;
     }
 
-    static String name(Build build, String id) {
+    public static String name(Build build, String id) {
         return build.line(id).map(PartLine::name).orElse(id);
     }
 }
