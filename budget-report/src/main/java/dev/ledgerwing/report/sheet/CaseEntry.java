@@ -30,7 +30,7 @@ public record CaseEntry(String name, String note, VerdictMark verdict, List<Case
         points = List.copyOf(points);
     }
 
-    static CaseEntry of(CaseBalance one, BuildReview review) {
+    public static CaseEntry of(CaseBalance one, BuildReview review) {
         int unplaced = one.withoutMass().size() + one.withoutStation().size();
         String missing = unplaced == 0 ? "" : unplaced + " not placed: of the rest";
         String design = one.loadCase().design() ? "design load case" : "";

@@ -28,7 +28,7 @@ public record MomentTable(String unit, List<MomentRow> rows, MomentRow total) {
         rows = List.copyOf(rows);
     }
 
-    static MomentTable of(BalanceStatement statement, Figures units) {
+    public static MomentTable of(BalanceStatement statement, Figures units) {
         CaseBalance design = statement.design();
         List<BalanceGroup> groups = statement.byAssembly(design).stream()
                 .filter(group ->

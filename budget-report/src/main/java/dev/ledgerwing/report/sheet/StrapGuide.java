@@ -23,7 +23,7 @@ public record StrapGuide(String pack, String measured, List<Strap> straps) {
         straps = List.copyOf(straps);
     }
 
-    static List<StrapGuide> of(BalanceStatement statement, Figures units) {
+    public static List<StrapGuide> of(BalanceStatement statement, Figures units) {
         return StrapTable.of(statement).rows().stream()
                 .map(row -> new StrapGuide(
                         row.pack().name(),

@@ -39,6 +39,7 @@ public class TitleBlocks {
                 List.of(
                         parts(shown, open, code),
                         mass(shown, open, figures),
+                        balance(shown, open, figures),
                         tile("History", AirframePage.HISTORY, open, code, revisions(shown)),
                         tile("Sheets", AirframePage.SHEETS, open, code, List.of("build sheet", "to print or keep"))));
     }
@@ -76,6 +77,17 @@ public class TitleBlocks {
                 (verdict == Verdict.UNKNOWN ? "at least " : "")
                         + ofTarget(mass.predicted(), shown.build().budget().targetMass(), figures),
                 open == AirframePage.MASS);
+    }
+
+    private static Tile balance(Snapshot shown, AirframePage open, Figures figures) {
+        Verdict verdict = shown.review().verdict(Budget.BALANCE);
+        return new Tile(
+                Budget.BALANCE.title(),
+                AirframePage.BALANCE.address(shown.build().airframe().code()),
+                verdict,
+                verdict.word(),
+                CgFigure.of(shown.review().figures()).words(figures),
+                open == AirframePage.BALANCE);
     }
 
     /** {@code breaks by 122 g}, or the verdict alone. */

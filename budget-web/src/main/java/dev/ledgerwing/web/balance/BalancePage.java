@@ -21,6 +21,9 @@ class BalancePage {
     String show(Snapshot shown, Figures figures, Model model) {
         Build build = shown.build();
         model.addAttribute("block", titleBlocks.of(shown, AirframePage.BALANCE, figures));
+        model.addAttribute("balance", BalanceView.of(shown.reviewIn(figures)));
+        model.addAttribute("lengthUnit", figures.lengthUnit());
+        model.addAttribute("massUnit", figures.smallMassUnit());
         model.addAttribute("placing", PlacingView.of(build, figures));
         model.addAttribute("weighIns", WeighInRow.of(build, figures));
         return "balance/show";

@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Budget;
+import dev.ledgerwing.web.airframe.FindingRow;
 import java.util.List;
 
 /**
@@ -29,7 +30,7 @@ record MassView(
     static MassView of(BuildReview review, GrowthView growth) {
         Build build = review.build();
         Figures figures = review.units();
-        List<FindingRow> findings = FindingRow.of(review);
+        List<FindingRow> findings = FindingRow.of(review, Budget.MASS);
         return new MassView(
                 build.lines().isEmpty(),
                 build.budget().targetMass() != null,

@@ -1,4 +1,4 @@
-package dev.ledgerwing.web.mass;
+package dev.ledgerwing.web.airframe;
 
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Mass;
@@ -15,21 +15,23 @@ import org.jspecify.annotations.Nullable;
  *
  * @param part id of the part it is about, if it is about one
  */
-record FindingRow(
+public record FindingRow(
         Verdict verdict, String sentence, @Nullable String part, List<Cure> cures) {
 
     /** More than these nobody reads; they come worst first. */
-    static final int MOST = 50;
+    public static final int MOST = 50;
 
     /**
      * What would put a finding right.
      *
      * @param cost {@code saves 40 g}; empty where it has none to speak of
      */
-    record Cure(String sentence, String cost, @Nullable String part) {}
+    public record Cure(
+            String sentence, String cost, @Nullable String part) {}
 
-    static List<FindingRow> of(BuildReview review) {
-        return review.findings(Budget.MASS).stream()
+    /** Those of one budget, worst first. */
+    public static List<FindingRow> of(BuildReview review, Budget budget) {
+        return review.findings(budget).stream()
                 .limit(MOST)
                 .map(finding -> row(finding, review.units()))
                 .toList();
