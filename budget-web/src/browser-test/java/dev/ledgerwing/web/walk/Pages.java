@@ -16,12 +16,22 @@ final class Pages {
             "/airframes/godwit/mass",
             "/airframes/dunlin/mass",
             "/airframes/curlew/mass/budget",
+            "/airframes/curlew/balance",
+            "/airframes/godwit/balance",
+            "/airframes/dunlin/balance",
+            "/airframes/curlew/balance/geometry",
+            "/airframes/curlew/balance/limits",
+            "/airframes/curlew/balance/new-case",
+            "/airframes/curlew/balance/new-bay",
+            "/airframes/curlew/balance/new-rule",
+            "/airframes/dunlin/weigh-ins/new",
             "/airframes/curlew/history",
             "/airframes/curlew/history/1",
             "/airframes/curlew/history/12",
             "/airframes/curlew/history/compare?from=3&to=12",
             "/airframes/curlew/sheets",
-            "/airframes/curlew/sheets/12/build.html");
+            "/airframes/curlew/sheets/12/build.html",
+            "/airframes/curlew/sheets/12/balance.html");
 
     private Pages() {}
 }

@@ -8,6 +8,7 @@ import dev.ledgerwing.core.quantity.Mass;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.web.airframe.TitleBlock.Tile;
+import dev.ledgerwing.web.desk.CgFigure;
 import dev.ledgerwing.web.desk.Snapshot;
 import dev.ledgerwing.web.support.Moments;
 import java.util.List;

@@ -6,8 +6,8 @@ import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.report.drawing.BalancePictures;
 import dev.ledgerwing.report.sheet.MomentTable;
 import dev.ledgerwing.report.sheet.StrapGuide;
-import dev.ledgerwing.web.airframe.CgFigure;
 import dev.ledgerwing.web.airframe.FindingRow;
+import dev.ledgerwing.web.desk.CgFigure;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -19,6 +19,8 @@ public record AirframeHeadline(
         Mass basic,
         Mass predicted,
         Verdict massVerdict,
+        Verdict balanceVerdict,
+        CgFigure balance,
         int lineCount) {
 
     static AirframeHeadline of(AirframeRow row) {
@@ -34,6 +36,14 @@ public record AirframeHeadline(
                 new Mass(row.basicMg),
                 new Mass(row.predictedMg),
                 row.massVerdict,
+                row.balanceVerdict,
+                new CgFigure(
+                        row.cgXMm,
+                        row.cgPercentMac,
+                        row.forwardLimitXMm,
+                        row.aftLimitXMm,
+                        row.forwardLimitPercentMac,
+                        row.aftLimitPercentMac),
                 row.lineCount);
     }
 }

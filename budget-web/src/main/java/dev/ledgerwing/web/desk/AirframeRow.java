@@ -48,6 +48,30 @@ class AirframeRow {
     @Enumerated(EnumType.STRING)
     Verdict massVerdict;
 
+    @Enumerated(EnumType.STRING)
+    Verdict balanceVerdict;
+
+    @Column(name = "cg_x_mm")
+    @Nullable
+    Double cgXMm;
+
+    @Nullable
+    Double cgPercentMac;
+
+    @Column(name = "forward_limit_x_mm")
+    @Nullable
+    Double forwardLimitXMm;
+
+    @Column(name = "aft_limit_x_mm")
+    @Nullable
+    Double aftLimitXMm;
+
+    @Nullable
+    Double forwardLimitPercentMac;
+
+    @Nullable
+    Double aftLimitPercentMac;
+
     int lineCount;
 
     /** What the headlines and the line rows were made by. */

@@ -28,6 +28,14 @@ record Judged(Build build, BuildReview review) {
         return review.mass().predicted().mg();
     }
 
+    Verdict balanceVerdict() {
+        return review.verdict(Budget.BALANCE);
+    }
+
+    CgFigure balance() {
+        return CgFigure.of(review.figures());
+    }
+
     Verdict massVerdict() {
         return review.verdicts().getOrDefault(Budget.MASS, Verdict.UNKNOWN);
     }

@@ -112,8 +112,20 @@ class Ledger {
         airframe.basicMg = judged.basicMg();
         airframe.predictedMg = judged.predictedMg();
         airframe.massVerdict = judged.massVerdict();
+        showBalance(airframe, judged);
         airframe.lineCount = judged.build().lines().size();
         airframe.cacheVersion = CACHE_VERSION;
+    }
+
+    private static void showBalance(AirframeRow airframe, Judged judged) {
+        CgFigure balance = judged.balance();
+        airframe.balanceVerdict = judged.balanceVerdict();
+        airframe.cgXMm = balance.xMm();
+        airframe.cgPercentMac = balance.percent();
+        airframe.forwardLimitXMm = balance.forwardMm();
+        airframe.aftLimitXMm = balance.aftMm();
+        airframe.forwardLimitPercentMac = balance.forwardPercent();
+        airframe.aftLimitPercentMac = balance.aftPercent();
     }
 
     /** Makes headlines and line rows anew from the newest record. */

@@ -23,13 +23,17 @@ record FleetView(List<Row> rows, List<Event> lately) {
             String verdictWords,
             String mass,
             String margin,
+            BandBar band,
+            Verdict balanceVerdict,
+            String balance,
             String change,
             String title) {}
 
     /** One revision of some airframe. */
     record Event(String when, String who, String code, String name, int number, String title, String change) {}
 
-    private static final Comparator<AirframeHeadline> WORST_FIRST = Comparator.comparing(AirframeHeadline::massVerdict)
+    private static final Comparator<AirframeHeadline> WORST_FIRST = Comparator.comparing(FleetView::worst)
+            .thenComparing(AirframeHeadline::massVerdict)
             .reversed()
             .thenComparingDouble(FleetView::marginShare)
             .thenComparing(AirframeHeadline::code);
@@ -41,6 +45,10 @@ record FleetView(List<Row> rows, List<Event> lately) {
                         .map(headline -> row(headline, figures, moments))
                         .toList(),
                 lately.stream().map(each -> event(each, figures, moments)).toList());
+    }
+
+    private static Verdict worst(AirframeHeadline headline) {
+        return headline.massVerdict().worseOf(headline.balanceVerdict());
     }
 
     private static double marginShare(AirframeHeadline headline) {
@@ -63,6 +71,9 @@ record FleetView(List<Row> rows, List<Event> lately) {
                         + figures.mass(headline.predicted())
                         + (target == null ? "" : " of " + figures.mass(target)),
                 margin == null ? "no target set" : "margin " + (isKnown ? figures.signedMass(margin) : "not known"),
+                BandBar.of(headline.balance()),
+                headline.balanceVerdict(),
+                headline.balance().words(figures),
                 "r" + headline.number() + " · " + headline.author() + " · " + moments.text(headline.moment()),
                 headline.title());
     }

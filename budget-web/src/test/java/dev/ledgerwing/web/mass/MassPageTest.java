@@ -21,6 +21,7 @@ import dev.ledgerwing.core.quantity.UnitSystem;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Finding;
+import dev.ledgerwing.web.airframe.FindingRow;
 import dev.ledgerwing.web.desk.Desk;
 import dev.ledgerwing.web.desk.Readings;
 import dev.ledgerwing.web.desk.Signature;

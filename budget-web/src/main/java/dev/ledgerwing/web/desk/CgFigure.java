@@ -1,4 +1,4 @@
-package dev.ledgerwing.web.airframe;
+package dev.ledgerwing.web.desk;
 
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Length;
