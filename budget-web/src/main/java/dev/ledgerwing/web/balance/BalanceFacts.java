@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 /** Where the main figure comes from, fact by fact. */
 final class BalanceFacts {
 
-    /** @param note empty where there is nothing to say */
+    /** @param figure on one or two lines, note empty where there is nothing to say */
     record Fact(String label, String figure, String note) {}
 
     private final BalanceShape shape;
@@ -58,7 +58,7 @@ final class BalanceFacts {
         Double percent = shape.percentMac(cg.xMm());
         add(
                 label,
-                mm(cg.xMm()) + " ± " + mm(u) + (percent == null ? "" : ", " + Figures.percent(percent) + " MAC"),
+                mm(cg.xMm()) + " ± " + mm(u) + (percent == null ? "" : "\n" + Figures.percent(percent) + " MAC"),
                 note);
     }
 
@@ -69,7 +69,7 @@ final class BalanceFacts {
         }
         add(
                 "Neutral point, estimate",
-                Figures.percent(neutral.percentMac()) + " MAC, " + mm(neutral.xMm()),
+                Figures.percent(neutral.percentMac()) + " MAC\n" + mm(neutral.xMm()),
                 neutral.caution());
         StaticMargin wanted = shape.geometry().staticMargin();
         String note = wanted == null
@@ -99,7 +99,7 @@ final class BalanceFacts {
         Double aft = shape.percentMac(band.aftXMm());
         String percents = forward == null || aft == null
                 ? ""
-                : ", " + Figures.number(forward, 1) + " to " + Figures.percent(aft) + " MAC";
+                : "\n" + Figures.number(forward, 1) + " to " + Figures.percent(aft) + " MAC";
         add(label, figures.lengthNumber(Length.ofMm(band.forwardXMm())) + " to " + mm(band.aftXMm()) + percents, note);
     }
 
