@@ -2,8 +2,8 @@ package dev.ledgerwing.core.balance;
 
 import dev.ledgerwing.core.build.AssemblyBooking;
 import dev.ledgerwing.core.build.Booking;
-import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Moments;
+import dev.ledgerwing.core.mass.BookingsAboard;
 import dev.ledgerwing.core.quantity.Mass;
 import dev.ledgerwing.core.quantity.Moment;
 import java.math.BigDecimal;
@@ -17,24 +17,13 @@ import org.jspecify.annotations.Nullable;
 /** The bookings of a build, each at its moments or, without any, amid the rows it was weighed with. */
 record BookedMasses(List<PlacedRow> rows) {
 
-    List<BookedMass> of(Build build) {
+    List<BookedMass> of(BookingsAboard aboard) {
         List<BookedMass> all = new ArrayList<>();
-        for (AssemblyBooking booked : build.assemblyBookings()) {
-            if (isAboard(booked.assembly(), build)) {
-                all.add(place(booked.assembly(), booked.booking()));
-            }
+        for (AssemblyBooking booked : aboard.assemblies()) {
+            all.add(place(booked.assembly(), booked.booking()));
         }
-        Booking whole = build.booking();
-        if (whole != null) {
-            all.add(place(null, whole));
-        }
+        aboard.airframe().ifPresent(whole -> all.add(place(null, whole)));
         return List.copyOf(all);
-    }
-
-    /** What is booked on an assembly stays at home with it: when each of its lines does. */
-    private boolean isAboard(String assembly, Build build) {
-        return rows.stream().anyMatch(row -> assembly.equals(row.row().assembly()))
-                || build.lines().stream().noneMatch(line -> line.assembly().equals(assembly));
     }
 
     private BookedMass place(@Nullable String assembly, Booking booking) {

@@ -3,6 +3,7 @@ package dev.ledgerwing.core.balance;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.LoadCase;
 import dev.ledgerwing.core.build.MassUncertainty;
+import dev.ledgerwing.core.mass.BookingsAboard;
 import dev.ledgerwing.core.mass.CaseMass;
 import dev.ledgerwing.core.mass.MassRow;
 import java.util.List;
@@ -34,7 +35,7 @@ public record CaseBalance(
 
     static CaseBalance of(Build build, CaseMass aboard, Stations stations) {
         List<PlacedRow> rows = stations.of(aboard);
-        List<BookedMass> booked = new BookedMasses(rows).of(build);
+        List<BookedMass> booked = new BookedMasses(rows).of(BookingsAboard.of(build, aboard.loadCase()));
         return new CaseBalance(
                 aboard.loadCase(),
                 rows,

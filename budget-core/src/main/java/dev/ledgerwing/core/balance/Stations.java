@@ -22,16 +22,12 @@ import org.jspecify.annotations.Nullable;
 /** Where each row of a load case sits: moved, stowed, or at its own station. A stowed line without a stowed station is nowhere. */
 final class Stations {
 
-    /** Standard uncertainty of a station measured with a rule: Ledgerwing's own choice; from no publication. */
-    static final Length STATION_UNCERTAINTY = Length.ofMm(3);
-
     private final Map<String, PartLine> lines;
     private final Length uncertainty;
 
     Stations(Build build) {
         lines = build.lines().stream().collect(Collectors.toMap(PartLine::id, Function.identity()));
-        Length own = build.geometry().stationUncertainty();
-        uncertainty = own == null ? STATION_UNCERTAINTY : own;
+        uncertainty = build.geometry().stationUncertaintyInForce();
     }
 
     List<PlacedRow> of(CaseMass aboard) {

@@ -26,6 +26,9 @@ public record Geometry(
         @Nullable Length lateralLimit)
         implements FieldGroup {
 
+    /** Standard uncertainty of a station measured with a rule: Ledgerwing's own choice; from no publication. */
+    public static final Length STATION_UNCERTAINTY = Length.ofMm(3);
+
     public static final Geometry NONE = new Geometry(null, null, null, null, null, null, null, null, null);
 
     public Geometry {
@@ -34,6 +37,11 @@ public record Geometry(
         Check.coordinate("noseJointXMm", noseJointX);
         Check.extent("stationUncertaintyMm", stationUncertainty);
         Check.extent("lateralLimitMm", lateralLimit);
+    }
+
+    /** Standard uncertainty of a station that says nothing of its own. */
+    public Length stationUncertaintyInForce() {
+        return stationUncertainty == null ? STATION_UNCERTAINTY : stationUncertainty;
     }
 
     public Geometry withWing(@Nullable Surface changed) {

@@ -114,7 +114,8 @@ public class Desk {
         Snapshot after = archive.number(airframe, undone.number()).orElseThrow(() -> noSuchRevision(undone));
         String title = "Revision " + undone.number() + " taken back: "
                 + after.revision().title();
-        boolean booked = !Objects.equals(before.build().booking(), after.build().booking());
+        boolean booked =
+                !Objects.equals(before.build().bookings(), after.build().bookings());
         return new Deed(title, after.revision().nature(), seen -> before.build(), booked);
     }
 

@@ -1,8 +1,10 @@
 package dev.ledgerwing.web.mass;
 
+import dev.ledgerwing.core.build.Assembly;
 import dev.ledgerwing.core.build.Booking;
 import dev.ledgerwing.core.build.MassBudget;
 import dev.ledgerwing.core.build.MassBudget.CeilingIs;
+import dev.ledgerwing.core.mass.BookingsAboard;
 import dev.ledgerwing.core.mass.CaseMass;
 import dev.ledgerwing.core.mass.MarginOf;
 import dev.ledgerwing.core.mass.MassMargin;
@@ -47,13 +49,20 @@ final class Statement {
         List<Term> terms = new ArrayList<>();
         terms.add(Term.plain("Basic mass", atLeast(mass.total()) + figures.mass(mass.basic()), aboard()));
         terms.add(Term.plain("Growth allowance", figures.signedMass(mass.growth()), grown()));
-        Booking booking = mass.build().booking();
-        if (booking != null) {
-            terms.add(Term.plain(
-                    "Booking", figures.signedMass(booking.mass()), "Not explained yet: " + booking.reason() + "."));
-        }
+        BookingsAboard aboard = BookingsAboard.of(mass.build(), mass.design().loadCase());
+        aboard.assemblies().forEach(booked -> terms.add(booking(assembly(booked.assembly()), booked.booking())));
+        aboard.airframe().ifPresent(booked -> terms.add(booking("", booked)));
         terms.add(Term.sum("Predicted mass", atLeast(mass.total()) + figures.mass(mass.predicted()), ""));
         return terms;
+    }
+
+    private Term booking(String assembly, Booking booked) {
+        String of = assembly.isEmpty() ? "Booking" : "Booking, " + assembly;
+        return Term.plain(of, figures.signedMass(booked.mass()), "Not explained yet: " + booked.reason() + ".");
+    }
+
+    private String assembly(String code) {
+        return mass.build().assembly(code).map(Assembly::name).orElse(code);
     }
 
     private static String atLeast(MassTotal total) {

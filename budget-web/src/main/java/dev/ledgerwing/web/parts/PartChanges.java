@@ -74,7 +74,7 @@ class PartChanges {
                 nature,
                 build -> PartDeeds.changed(withAssembly(build, assembly), after, nature),
                 // what is left of the booking was worked out from the whole record
-                nature == Nature.CORRECTED && seen.build().booking() != null);
+                nature == Nature.CORRECTED && !seen.build().bookings().isEmpty());
         return toDesk(seen, deed, form, problems, member);
     }
 

@@ -52,7 +52,7 @@ class PartsPage {
         model.addAttribute("choices", PartChoices.of(shown.build()));
         model.addAttribute("editing", editing);
         model.addAttribute("gone", id != null && !isThere);
-        model.addAttribute("booked", shown.build().booking() != null);
+        model.addAttribute("booked", !shown.build().bookings().isEmpty());
     }
 
     /** The view for a request: the whole page, or the part that htmx replaces. */

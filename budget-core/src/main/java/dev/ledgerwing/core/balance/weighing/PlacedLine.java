@@ -26,7 +26,7 @@ record PlacedLine(PartLine line, @Nullable Station station, double massUncertain
                 line,
                 station(line, loadCase),
                 new RowUncertainty(build.judgedBy().massUncertainty()).grams(row),
-                own == null ? StationDefault.uncertaintyMm(build.geometry()) : own.mm());
+                (own == null ? build.geometry().stationUncertaintyInForce() : own).mm());
     }
 
     private static @Nullable Station station(PartLine line, LoadCase loadCase) {

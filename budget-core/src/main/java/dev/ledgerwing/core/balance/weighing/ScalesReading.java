@@ -111,7 +111,13 @@ public record ScalesReading(Optional<ScalesAnswer> answer, List<Problem> refused
             double u = new RowUncertainty(build.judgedBy().massUncertainty())
                     .grams(MassRow.of(item, build.judgedBy().growth()));
             Station at = Optional.ofNullable(item.station()).orElse(Station.atX(Length.ZERO));
-            return new Footing(at, -mass.grams(), -mass.grams(), 0, u, StationDefault.uncertaintyMm(build.geometry()));
+            return new Footing(
+                    at,
+                    -mass.grams(),
+                    -mass.grams(),
+                    0,
+                    u,
+                    build.geometry().stationUncertaintyInForce().mm());
         }
 
         private Map<Axis, String> notKnown(Solution solution) {
