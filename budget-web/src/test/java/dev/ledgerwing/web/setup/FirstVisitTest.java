@@ -16,9 +16,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.annotation.DirtiesContext;
 
-/** What a server without any account shows; nothing here creates one. */
+/** What a server without any account shows; nothing here creates one, and no test before it may have. */
 @PageTest
+@DirtiesContext(classMode = DirtiesContext.ClassMode.BEFORE_CLASS)
 class FirstVisitTest {
 
     @Autowired
