@@ -60,7 +60,7 @@ public class TitleBlocks {
 
     private static List<String> revisions(Snapshot shown) {
         int number = shown.revision().number();
-        return List.of(number == 1 ? "1 revision" : number + " revisions", "all kept");
+        return List.of(String.valueOf(number), number == 1 ? "revision" : "revisions, all kept");
     }
 
     private static Tile tile(String label, AirframePage page, AirframePage open, String code, List<String> words) {
