@@ -23,20 +23,26 @@ record BandRule(BalanceStatement statement, BalanceWords words) {
         Optional<CgAgainstBand> predicted = CgAgainstBand.of(aboard, MassState.PREDICTED, band);
         String subject = aboard.loadCase().name();
         if (basic.isEmpty() || predicted.isEmpty()) {
-            return BalanceAgainst.nothing(BalanceFindings.CG, subject).finding(Verdict.UNKNOWN, withoutCg(aboard));
+            return BalanceAgainst.nothing(BalanceFindings.CG, subject)
+                    .finding(Verdict.UNKNOWN, named(subject, withoutCg(aboard)));
         }
         CgAgainstBand worse = basic.get().worseOf(predicted.get());
         BalanceAgainst against =
                 BalanceAgainst.inMm(BalanceFindings.CG, subject, worse.cg().xMm(), worse.limitXMm(), worse.insideMm());
         return aboard.isKnown()
-                ? against.finding(worse.verdict(), judged(worse, basic.get(), predicted.get()))
-                : against.finding(Verdict.UNKNOWN, incomplete(aboard, basic.get()));
+                ? against.finding(worse.verdict(), named(subject, judged(worse, basic.get(), predicted.get())))
+                : against.finding(Verdict.UNKNOWN, named(subject, incomplete(aboard, basic.get())));
+    }
+
+    /** There is one sentence for each case, and it is read where nothing else tells which. */
+    private static String named(String loadCase, String sentence) {
+        return "“" + loadCase + "”: " + sentence;
     }
 
     private static String withoutCg(CaseBalance aboard) {
         return aboard.rows().isEmpty()
-                ? "Nothing is aboard: enter parts with their masses and stations."
-                : "No part aboard has both a mass and a station: where it balances is not known.";
+                ? "nothing is aboard: enter parts with their masses and stations."
+                : "no part aboard has both a mass and a station: where it balances is not known.";
     }
 
     private String incomplete(CaseBalance aboard, CgAgainstBand basic) {
@@ -59,7 +65,7 @@ record BandRule(BalanceStatement statement, BalanceWords words) {
             missing.add("nobody has said where " + BalanceWords.namesOf(stowed) + plural(stowed, " sits", " sit")
                     + " when stowed");
         }
-        return "Where it balances is not known: " + String.join(", and ", missing) + ". The rest balances at "
+        return "where it balances is not known: " + String.join(", and ", missing) + ". The rest balances at "
                 + words.station(basic.cg().xMm()) + ".";
     }
 
@@ -76,13 +82,13 @@ record BandRule(BalanceStatement statement, BalanceWords words) {
     }
 
     private String outside(CgAgainstBand worse) {
-        return (worse.isForward() ? "Nose-heavy by " : "Tail-heavy by ") + words.distance(-worse.insideMm()) + ": at "
+        return (worse.isForward() ? "nose-heavy by " : "tail-heavy by ") + words.distance(-worse.insideMm()) + ": at "
                 + worse.state().word() + " mass it balances at "
                 + words.station(worse.cg().xMm()) + ", " + limit(worse) + ".";
     }
 
     private String tight(CgAgainstBand worse) {
-        return "Only " + words.distance(worse.insideMm()) + " inside: at "
+        return "only " + words.distance(worse.insideMm()) + " inside: at "
                 + worse.state().word()
                 + " mass it balances at " + words.station(worse.cg().xMm()) + ", " + limit(worse)
                 + ", which is less than twice its standard uncertainty of " + words.distance(worse.uncertaintyMm())
@@ -90,7 +96,7 @@ record BandRule(BalanceStatement statement, BalanceWords words) {
     }
 
     private String inside(CgAgainstBand worse) {
-        return "Balances at " + words.station(worse.cg().xMm()) + " at "
+        return "balances at " + words.station(worse.cg().xMm()) + " at "
                 + worse.state().word() + " mass, " + words.distance(worse.insideMm()) + " inside: " + limit(worse)
                 + ".";
     }

@@ -50,13 +50,19 @@ record BalanceImpact(BuildReview before, BuildReview after) {
         if (now != Verdict.BREAKS) {
             return stands;
         }
-        return stands + finding(after).map(BalanceImpact::excess).orElse("");
+        return stands + finding(after).map(this::excess).orElse("");
     }
 
-    private static String excess(Finding finding) {
-        String sentence = finding.sentence();
-        int end = sentence.indexOf(':');
-        return end < 0 ? "" : ": " + Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1, end);
+    private String excess(Finding finding) {
+        Double measured = finding.measured();
+        Double limit = finding.limit();
+        if (measured == null || limit == null) {
+            return "";
+        }
+        Length beyond = Length.ofMm(Math.abs(measured - limit));
+        boolean shows = !after.units().lengthNumber(beyond).equals("0");
+        return (measured < limit ? ": nose-heavy" : ": tail-heavy")
+                + (shows ? " by " + after.units().length(beyond) : "");
     }
 
     private static Optional<Cg> cg(BuildReview review) {

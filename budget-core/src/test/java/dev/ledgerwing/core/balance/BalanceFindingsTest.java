@@ -40,17 +40,17 @@ class BalanceFindingsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "94.9, BREAKS, Nose-heavy by 0.1 mm: at basic mass it balances at 94.9 mm; the forward limit is 95 mm.",
-        "83, BREAKS, Nose-heavy by 12 mm: at basic mass it balances at 83 mm; the forward limit is 95 mm.",
-        "95, HOLDS, Balances at 95 mm at basic mass; 0 mm inside",
-        "101, HOLDS, Balances at 101 mm at basic mass; 4 mm inside: the aft limit is 105 mm.",
-        "109, BREAKS, Tail-heavy by 4 mm: at basic mass it balances at 109 mm; the aft limit is 105 mm."
+        "94.9, BREAKS, nose-heavy by 0.1 mm: at basic mass it balances at 94.9 mm; the forward limit is 95 mm.",
+        "83, BREAKS, nose-heavy by 12 mm: at basic mass it balances at 83 mm; the forward limit is 95 mm.",
+        "95, HOLDS, balances at 95 mm at basic mass; 0 mm inside",
+        "101, HOLDS, balances at 101 mm at basic mass; 4 mm inside: the aft limit is 105 mm.",
+        "109, BREAKS, tail-heavy by 4 mm: at basic mass it balances at 109 mm; the aft limit is 105 mm."
     })
     void judgesTheCgAgainstTheLimitsInMillimetres(double xMm, Verdict verdict, String start) {
         Finding finding = finding(BalanceFindings.CG, Balances.within(95, 105, certain("all", 1000, xMm)));
         assertThat(finding.verdict()).isEqualTo(verdict);
         if (xMm != 95) {
-            assertThat(Said.sentence(finding)).startsWith(start.replace(';', ','));
+            assertThat(Said.sentence(finding)).startsWith("“All up”: " + start.replace(';', ','));
         }
         assertThat(finding.subject()).isEqualTo("All up");
         assertThat(finding.measured()).isEqualTo(xMm);
@@ -68,7 +68,7 @@ class BalanceFindingsTest {
     @Test
     void neverSaysThatALimitIsBrokenByNothing() {
         Finding finding = finding(BalanceFindings.CG, Balances.within(95, 105, certain("all", 1000, 94.99)));
-        assertThat(Said.sentence(finding)).startsWith("Nose-heavy by less than 0.1 mm");
+        assertThat(Said.sentence(finding)).startsWith("“All up”: nose-heavy by less than 0.1 mm");
     }
 
     /** One mass at a station sure to 3 mm: twice that is wanted. */
@@ -89,7 +89,7 @@ class BalanceFindingsTest {
         Finding finding = finding(BalanceFindings.CG, Balances.within(95, 115, certain("nose", 200, 0), tail));
         assertThat(Said.sentence(finding))
                 .isEqualTo(
-                        "Tail-heavy by 5 mm: at predicted mass it balances at 120 mm, the aft limit is 115 mm. At basic mass:"
+                        "“All up”: tail-heavy by 5 mm: at predicted mass it balances at 120 mm, the aft limit is 115 mm. At basic mass:"
                                 + " 100 mm. A tail-heavy aeroplane may not be controllable: do not fly it like this.");
     }
 
@@ -116,7 +116,7 @@ class BalanceFindingsTest {
         assertThat(finding.verdict()).as("the pack may bring it back").isEqualTo(Verdict.UNKNOWN);
         assertThat(Said.sentence(finding))
                 .isEqualTo(
-                        "Where it balances is not known: no mass is known of “Part tray”, and nobody has said where “Part"
+                        "“All up”: where it balances is not known: no mass is known of “Part tray”, and nobody has said where “Part"
                                 + " pack” sits. The rest balances at 50 mm.");
         assertThat(Said.sentence(finding("balance.no-station", build)))
                 .isEqualTo("“Part pack” has a mass, but nobody has said where it sits: it is in no balance.");
@@ -141,8 +141,8 @@ class BalanceFindingsTest {
                 finding(BalanceFindings.CG, Balances.within(95, 105, Balances.line("a", Ledgers.notKnown(), 100)));
         Finding nothing = finding(BalanceFindings.CG, Balances.within(95, 105));
         assertThat(List.of(unknown.verdict(), nothing.verdict())).containsOnly(Verdict.UNKNOWN);
-        assertThat(unknown.sentence()).startsWith("No part aboard has both a mass and a station");
-        assertThat(nothing.sentence()).startsWith("Nothing is aboard");
+        assertThat(unknown.sentence()).startsWith("“All up”: no part aboard has both a mass and a station");
+        assertThat(nothing.sentence()).startsWith("“All up”: nothing is aboard");
     }
 
     @Test
@@ -170,7 +170,7 @@ class BalanceFindingsTest {
         Build build = winged(590, BalanceLimits.ofPercentMac(15, 20), null, null);
         assertThat(Said.sentence(finding(BalanceFindings.CG, build)))
                 .startsWith(
-                        "Tail-heavy by 50 mm: at basic mass it balances at 590 mm (45 % MAC), the aft limit is 540 mm (20 %"
+                        "“All up”: tail-heavy by 50 mm: at basic mass it balances at 590 mm (45 % MAC), the aft limit is 540 mm (20 %"
                                 + " MAC).");
     }
 
@@ -289,7 +289,7 @@ class BalanceFindingsTest {
         BalanceStatement statement = BalanceStatement.of(Balances.within(254, 508, certain("all", 1000, 279.4)));
         assertThat(BalanceFindings.of(statement, new Figures(UnitSystem.OUNCE_INCH)))
                 .extracting(Said::sentence)
-                .containsExactly("Balances at 11 in at basic mass, 1 in inside: the forward limit is 10 in.");
+                .containsExactly("“All up”: balances at 11 in at basic mass, 1 in inside: the forward limit is 10 in.");
     }
 
     @Test

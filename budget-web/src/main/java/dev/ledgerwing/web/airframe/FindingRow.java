@@ -1,6 +1,5 @@
 package dev.ledgerwing.web.airframe;
 
-import dev.ledgerwing.core.balance.BalanceFindings;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Mass;
 import dev.ledgerwing.core.review.BuildReview;
@@ -14,15 +13,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * A finding with what would put it right.
  *
- * @param about the load case that the sentence leaves to be said; empty = none
  * @param part id of the part it is about, if it is about one
  */
 public record FindingRow(
-        Verdict verdict,
-        String about,
-        String sentence,
-        @Nullable String part,
-        List<Cure> cures) {
+        Verdict verdict, String sentence, @Nullable String part, List<Cure> cures) {
 
     /** More than these nobody reads; they come worst first. */
     public static final int MOST = 50;
@@ -46,7 +40,6 @@ public record FindingRow(
     private static FindingRow row(Finding finding, Figures figures) {
         return new FindingRow(
                 finding.verdict(),
-                finding.code().equals(BalanceFindings.CG) ? finding.subject() : "",
                 finding.sentence(),
                 finding.line(),
                 finding.remedies().stream().map(remedy -> cure(remedy, figures)).toList());

@@ -42,7 +42,12 @@ public class TitleBlocks {
                         mass(shown, open, figures),
                         balance(shown, open, figures),
                         tile("History", AirframePage.HISTORY, open, code, revisions(shown)),
-                        tile("Sheets", AirframePage.SHEETS, open, code, List.of("build, balance", "to print or keep"))));
+                        tile(
+                                "Sheets",
+                                AirframePage.SHEETS,
+                                open,
+                                code,
+                                List.of("build, balance", "to print or keep"))));
     }
 
     private static Tile parts(Snapshot shown, AirframePage open, String code) {
