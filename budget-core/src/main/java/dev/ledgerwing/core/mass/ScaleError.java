@@ -20,6 +20,11 @@ public record ScaleError(Mass step, Mass maxError) {
         return Math.sqrt(d * d / 12 + a * a / 3);
     }
 
+    /** The most that one reading can be off either way, in grams: d/2 + a, the ends of both distributions. */
+    public double greatestG() {
+        return step.grams() / 2 + maxError.grams();
+    }
+
     /** Of one weighing in grams: sqrt(2) times as much when a tare was taken, since two readings err. */
     public double ofWeighingG(boolean tareTaken) {
         return tareTaken ? Math.sqrt(2) * ofReadingG() : ofReadingG();

@@ -93,15 +93,16 @@ final class ReadingChecks {
         Mass off = weighIn.supports().stream()
                 .map(support -> Objects.requireNonNull(support.tiltedReading()).minus(support.reading()))
                 .reduce(Mass.ZERO, Mass::plus);
-        // The tare is the same in both and cancels out.
-        double u = new ScaleError(weighIn.scale().step(), weighIn.scale().maxError()).ofReadingG()
-                * Math.sqrt(2.0 * weighIn.supports().size());
-        if (Math.abs(off.grams()) > 2 * u) {
+        // The tare is the same in both and cancels out; a reading is refused only where no honest one can be so far off.
+        ScaleError scale =
+                new ScaleError(weighIn.scale().step(), weighIn.scale().maxError());
+        double most = 2 * weighIn.supports().size() * scale.greatestG();
+        if (Math.abs(off.grams()) > most) {
             add(
                     "supports",
                     "tilted, the readings add up to " + figures.signedMass(off)
                             + " against the first weighing: more than such scales can be off ("
-                            + figures.mass(Mass.ofGrams(2 * u)) + ")");
+                            + figures.mass(Mass.ofGrams(most)) + ")");
         }
     }
 

@@ -67,25 +67,25 @@ class ReadingChecksTest {
                 .containsExactly("tiltedNoseUpDeg");
     }
 
-    /** By derivation: four readings in steps of 1 g are off by 2 sqrt(4/12) = 1.155 g. */
+    /** By derivation: four readings in steps of 1 g are each rounded by 0.5 g at most, 2 g together. */
     @Test
     void refusesATiltedTotalThatTheScalesCannotExplain() {
         WeighInDraft draft = Weighings.draft(
                 0,
                 12.0,
                 Weighings.tilted("Nose", "0", "0", "400 g", "380 g"),
-                Weighings.tilted("Mains", "600", "0", "600 g", "621 g"));
+                Weighings.tilted("Mains", "600", "0", "600 g", "622 g"));
         assertThat(refused(draft)).isEmpty();
         WeighInDraft worse = Weighings.draft(
                 0,
                 12.0,
                 Weighings.tilted("Nose", "0", "0", "400 g", "380 g"),
-                Weighings.tilted("Mains", "600", "0", "600 g", "622 g"));
+                Weighings.tilted("Mains", "600", "0", "600 g", "623 g"));
         assertThat(refused(worse))
                 .containsExactly(new Problem(
                         "supports",
-                        "tilted, the readings add up to +2 g against the first weighing: more than such scales can be off"
-                                + " (1.16 g)"));
+                        "tilted, the readings add up to +3 g against the first weighing: more than such scales can be off"
+                                + " (2 g)"));
     }
 
     private static List<Problem> refused(WeighInDraft draft) {
