@@ -22,6 +22,8 @@ final class BalanceFacts {
     /** @param figure on one or two lines, note empty where there is nothing to say */
     record Fact(String label, String figure, String note) {}
 
+    private static final String OF_PLACED = "of what is placed";
+
     private final BalanceShape shape;
     private final CaseBalance design;
     private final Figures figures;
@@ -43,9 +45,11 @@ final class BalanceFacts {
     }
 
     private void centres() {
-        String of = design.isKnown() ? "" : "of what is placed; ";
-        cg("CG", MassState.BASIC, of + "design case, basic mass; ± its standard uncertainty");
-        cg("at predicted mass", MassState.PREDICTED, "");
+        cg(
+                "CG",
+                MassState.BASIC,
+                (design.isKnown() ? "" : OF_PLACED + "; ") + "design case, basic mass; ± its standard uncertainty");
+        cg("at predicted mass", MassState.PREDICTED, design.isKnown() ? "" : OF_PLACED);
     }
 
     private void cg(String label, MassState state, String note) {
@@ -75,6 +79,10 @@ final class BalanceFacts {
         String note = wanted == null
                 ? "no margin asked for"
                 : "wanted " + Figures.number(wanted.leastPercent(), 1) + " to " + Figures.percent(wanted.mostPercent());
+        if (!design.isKnown()) {
+            add("Static margin", "not known", "Something aboard has no mass or no station; " + note + ".");
+            return;
+        }
         design.cg(MassState.BASIC)
                 .ifPresent(cg ->
                         add("Static margin", Figures.percent(neutral.staticMarginPercent(cg.xMm())) + " MAC", note));
