@@ -120,13 +120,14 @@ public final class BalanceSummary {
     }
 
     private Fact across() {
-        Cg cg = review.balance().design().cg(MassState.BASIC).orElse(null);
+        CaseBalance design = review.balance().design();
+        Cg cg = design.cg(MassState.BASIC).orElse(null);
         return cg == null
                 ? new Fact("To the side", NOT_KNOWN, "")
                 : new Fact(
                         "To the side",
                         length(Math.abs(cg.yMm())) + side(cg.yMm()),
-                        "allowed " + units.length(shape.lateralLimit()));
+                        (design.isKnown() ? "" : "of the rest; ") + "allowed " + units.length(shape.lateralLimit()));
     }
 
     private String side(double yMm) {

@@ -140,6 +140,10 @@ class BalanceSheetTest {
         assertThat(sheet.cases().get(0).points()).allMatch(point -> point.mass().startsWith("at least "));
         assertThat(sheet.moments().total().mass()).startsWith("at least ");
         assertThat(sheet.facts()).anyMatch(fact -> fact.note().equals("of the rest: 2 not placed"));
+        assertThat(sheet.facts())
+                .filteredOn(fact -> fact.label().equals("To the side"))
+                .allMatch(fact -> fact.note().startsWith("of the rest; "))
+                .hasSize(1);
     }
 
     @Test
