@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  */
 record StaticMarginRule(BalanceStatement statement, NeutralPoint neutralPoint) {
 
-    private record Margin(CaseBalance aboard, MassState state, double percent) {
+    /** @param uncertaintyPercent standard uncertainty of the CG in per cent of the MAC; that of the neutral point is not known */
+    private record Margin(CaseBalance aboard, MassState state, double percent, double uncertaintyPercent) {
 
         String where() {
             return BalanceWords.percentMac(percent) + " in “"
@@ -45,7 +46,17 @@ record StaticMarginRule(BalanceStatement statement, NeutralPoint neutralPoint) {
     private Stream<Margin> margins(CaseBalance aboard) {
         return Arrays.stream(MassState.values())
                 .flatMap(state -> aboard.cg(state).stream()
-                        .map(cg -> new Margin(aboard, state, neutralPoint.staticMarginPercent(cg.xMm()))));
+                        .map(cg -> new Margin(
+                                aboard,
+                                state,
+                                neutralPoint.staticMarginPercent(cg.xMm()),
+                                100
+                                        * uncertaintyMm(aboard, state)
+                                        / neutralPoint.wing().macMm())));
+    }
+
+    private static double uncertaintyMm(CaseBalance aboard, MassState state) {
+        return aboard.uncertaintyXMm(state).orElse(0);
     }
 
     private Finding against(Margin least, Margin most) {
@@ -64,6 +75,14 @@ record StaticMarginRule(BalanceStatement statement, NeutralPoint neutralPoint) {
                     + BalanceWords.percentMac(wanted.leastPercent()) + " you want. ";
             return finding(least, wanted, Verdict.TIGHT, sentence);
         }
+        double atLeast = wanted == null ? 0 : wanted.leastPercent();
+        if (least.percent() - atLeast < 2 * least.uncertaintyPercent()) {
+            String sentence = "The least static margin is " + least.where() + ", above the "
+                    + BalanceWords.percentMac(atLeast)
+                    + " there has to be by less than twice its standard uncertainty of "
+                    + BalanceWords.percentMac(least.uncertaintyPercent()) + ". ";
+            return finding(least, wanted, Verdict.TIGHT, sentence);
+        }
         if (wanted != null && most.percent() > wanted.mostPercent()) {
             String sentence = "The static margin is " + most.where() + ", more than the "
                     + BalanceWords.percentMac(wanted.mostPercent()) + " you want: stable, but sluggish in pitch. ";
@@ -74,10 +93,9 @@ record StaticMarginRule(BalanceStatement statement, NeutralPoint neutralPoint) {
 
     private Finding finding(Margin worst, @Nullable StaticMargin wanted, Verdict verdict, String sentence) {
         double percent = worst.percent();
-        Double limit =
-                wanted == null ? null : percent > wanted.mostPercent() ? wanted.mostPercent() : wanted.leastPercent();
-        Double left =
-                limit == null ? null : percent > limit && verdict == Verdict.TIGHT ? limit - percent : percent - limit;
+        boolean over = wanted != null && percent > wanted.mostPercent();
+        Double limit = wanted == null ? null : over ? wanted.mostPercent() : wanted.leastPercent();
+        Double left = limit == null ? null : over ? limit - percent : percent - limit;
         return new BalanceAgainst(BalanceFindings.STATIC_MARGIN, "Static margin", null, percent, limit, left, "% MAC")
                 .finding(verdict, sentence + neutralPoint.caution());
     }

@@ -218,6 +218,20 @@ class BalanceFindingsTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"538.2, 1, TIGHT", "537.8, 1, HOLDS", "538.2, 0, HOLDS"})
+    void aStaticMarginLessThanTwiceItsUncertaintyAboveTheLeastIsTight(double xMm, double stationMm, Verdict expected) {
+        Build build = winged(xMm, BalanceLimits.ofPercentMac(0, 20), new StaticMargin(5, 15), null);
+        Build measured = build.withLines(build.lines().stream()
+                .map(line -> line.withPlace(
+                        new LinePlace(line.place().station(), Length.ofMm(stationMm), null, null, null, null)))
+                .toList());
+
+        assertThat(finding(BalanceFindings.STATIC_MARGIN, measured).verdict())
+                .as("5.9 or 6.1 % of a chord of 200 mm, 5 % wanted; 1 mm is 0.5 %")
+                .isEqualTo(expected);
+    }
+
+    @ParameterizedTest
     @CsvSource({"5, 0", "5.1, 1", "-7, 1"})
     void saysWhenTheCgLiesOffTheCentreLine(double yMm, int findings) {
         Build build = Balances.within(95, 105, certain("all", 1000, at(100, yMm, 0)));

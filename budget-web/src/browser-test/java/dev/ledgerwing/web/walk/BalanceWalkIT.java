@@ -59,7 +59,7 @@ class BalanceWalkIT {
             page.navigate("/airframes/curlew/sheets/" + number + "/balance.html");
             page.evaluate("document.fonts.ready.then(() => true)"); // text is blank on paper until its font is there
             assertThat(text(page.pdf(new Page.PdfOptions().setFormat("A4"))))
-                    .contains("Curlew", "revision " + number, "Pack bay", "leading edge");
+                    .contains("Curlew", "Where to strap the packs", "behind the leading edge");
             assertThat(chromium.complaints()).isEmpty();
         }
     }

@@ -70,7 +70,7 @@ class FirstDayWalkIT {
             assertThat(page.locator(".impact")).containsText("taken back");
 
             page.navigate("/airframes/snipe/sheets");
-            page.locator("a[href$='/build.html']").click();
+            page.locator(".btn[href$='/build.html']").click();
             assertThat(page.locator("body")).containsText("Local aviation rules");
             page.evaluate("document.fonts.ready.then(() => true)"); // text is blank on paper until its font is there
             String paper = text(page.pdf(new Page.PdfOptions().setFormat("A4")));

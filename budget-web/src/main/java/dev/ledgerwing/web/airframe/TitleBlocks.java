@@ -92,7 +92,11 @@ public class TitleBlocks {
                 AirframePage.BALANCE.address(shown.build().airframe().code()),
                 verdict,
                 verdict.word(),
-                CgFigure.of(shown.review().figures()).words(figures),
+                (verdict == Verdict.UNKNOWN
+                                        && !shown.review().balance().design().isKnown()
+                                ? "of what is placed "
+                                : "")
+                        + CgFigure.of(shown.review().figures()).words(figures),
                 open == AirframePage.BALANCE);
     }
 

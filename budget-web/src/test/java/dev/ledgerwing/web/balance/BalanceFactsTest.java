@@ -56,7 +56,8 @@ class BalanceFactsTest {
     @Test
     void saysOfEachCgThatSomethingIsNotInIt() {
         Build build = withoutStationOfPack();
-        assertThat(Stream.of("CG", "at predicted mass").map(label -> fact(build, label).note()))
+        assertThat(Stream.of("CG", "at predicted mass")
+                        .map(label -> fact(build, label).note()))
                 .allMatch(note -> note.startsWith("of what is placed"));
     }
 }

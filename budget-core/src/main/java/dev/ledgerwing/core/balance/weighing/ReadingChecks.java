@@ -93,7 +93,8 @@ final class ReadingChecks {
         Mass off = weighIn.supports().stream()
                 .map(support -> Objects.requireNonNull(support.tiltedReading()).minus(support.reading()))
                 .reduce(Mass.ZERO, Mass::plus);
-        // The tare is the same in both and cancels out; a reading is refused only where no honest one can be so far off.
+        // The tare is the same in both and cancels out; a reading is refused only where no honest one can be so far
+        // off.
         ScaleError scale =
                 new ScaleError(weighIn.scale().step(), weighIn.scale().maxError());
         double most = 2 * weighIn.supports().size() * scale.greatestG();
