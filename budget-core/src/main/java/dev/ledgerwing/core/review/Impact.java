@@ -58,7 +58,8 @@ final class Impact {
         if (worse.size() > MOST_SPELT_OUT) {
             List<Finding> rest = worse.subList(MOST_SPELT_OUT, worse.size());
             Verdict worst = Verdict.worst(rest.stream().map(Finding::verdict).toList());
-            parts.add(new ImpactPart("And " + rest.size() + " more findings.", worst));
+            parts.add(new ImpactPart(
+                    rest.size() == 1 ? "And one more finding." : "And " + rest.size() + " more findings.", worst));
         }
         return parts;
     }

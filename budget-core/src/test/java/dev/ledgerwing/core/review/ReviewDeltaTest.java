@@ -106,6 +106,16 @@ class ReviewDeltaTest {
     }
 
     @Test
+    void saysOneFindingInTheSingular() {
+        List<PartLine> lines = new ArrayList<>(List.of(REST));
+        for (int i = 0; i < 4; i++) {
+            lines.add(unknown("u" + i));
+        }
+        List<ImpactPart> impact = impact(aimingAt(9000, REST), Ledgers.withTarget(9000, null, Ledgers.with(lines)));
+        assertThat(impact.get(4)).isEqualTo(new ImpactPart("And one more finding.", Verdict.UNKNOWN));
+    }
+
+    @Test
     void givesTheChangeOfEachFigureThatDiffers() {
         ReviewDelta delta = between(aimingAt(9000, REST), aimingAt(9000, REST, MORE));
         assertThat(delta.figures())
