@@ -147,6 +147,19 @@ class WeighInFormTest {
     }
 
     @Test
+    void everyFieldOfASupportNamesItsUnit() {
+        assertThat(browser.open(form).text())
+                .contains("Support 1, to the right, mm", "Support 1, up, mm", "Support 1, reading, g", "Tilted, g");
+    }
+
+    @Test
+    void weighingAgainOffersToKeepWhatIsBookedAndNotToBookItTwice() {
+        press(FormWalk.send(browser, form, readings()), "AS_ADVISED");
+        Page again = FormWalk.send(browser, form, readings());
+        assertThat(again.text()).contains("Record, +60\u2009g stays booked").doesNotContain("Record and book +60");
+    }
+
+    @Test
     void aWeighingIsRecordedAloneBookedLaterAndRemoved() {
         press(FormWalk.send(browser, form, readings()), "LEAVE");
         assertThat(build().booking()).isNull();
