@@ -31,6 +31,10 @@ final class ValueWords {
 
     private static final Set<FieldWord> SAID_ELSEWHERE = Set.of(FieldWord.ID, FieldWord.CODE, FieldWord.NAME);
     private static final int PLACES = 3;
+    /** More parts than these on the scales are counted, not named. */
+    private static final int MOST_NAMED = 6;
+    /** As much of a fingerprint as people compare. */
+    private static final int FINGERPRINT = 12;
 
     private final Figures figures;
     private final ElementNames names;
@@ -46,6 +50,9 @@ final class ValueWords {
             return field.missing();
         }
         if (value instanceof Collection<?> all) {
+            if (field == FieldWord.ABOARD && all.size() > MOST_NAMED) {
+                return all.size() + " parts";
+            }
             return all.stream().map(each -> text(field, each)).collect(Collectors.joining(", "));
         }
         if (value instanceof Map<?, ?> all) {
@@ -78,6 +85,9 @@ final class ValueWords {
         }
         if (value instanceof Boolean yes) {
             return yes ? "yes" : "no";
+        }
+        if (field == FieldWord.FINGERPRINT && value instanceof String text) {
+            return text.substring(0, Math.min(FINGERPRINT, text.length()));
         }
         return value instanceof Enum<?> constant ? constant(constant) : String.valueOf(value);
     }

@@ -1,5 +1,6 @@
 package dev.ledgerwing.web.fleet;
 
+import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.web.desk.CgFigure;
 import org.jspecify.annotations.Nullable;
 
@@ -17,14 +18,15 @@ record BandBar(boolean hasBand, @Nullable Double cg) {
     static final double BAND_WIDTH = 50;
     private static final double EDGE = 5;
 
-    static BandBar of(CgFigure figure) {
+    /** A CG that is not known, since parts are not placed, has no mark. */
+    static BandBar of(CgFigure figure, Verdict verdict) {
         Double x = figure.xMm();
         Double forward = figure.forwardMm();
         Double aft = figure.aftMm();
         if (forward == null || aft == null || aft <= forward) {
             return new BandBar(false, null);
         }
-        return new BandBar(true, x == null ? null : place((x - forward) / (aft - forward)));
+        return new BandBar(true, x == null || verdict == Verdict.UNKNOWN ? null : place((x - forward) / (aft - forward)));
     }
 
     private static double place(double share) {

@@ -71,7 +71,7 @@ record FleetView(List<Row> rows, List<Event> lately) {
                         + figures.mass(headline.predicted())
                         + (target == null ? "" : " of " + figures.mass(target)),
                 margin == null ? "no target set" : "margin " + (isKnown ? figures.signedMass(margin) : "not known"),
-                BandBar.of(headline.balance()),
+                BandBar.of(headline.balance(), headline.balanceVerdict()),
                 headline.balanceVerdict(),
                 headline.balance().words(figures),
                 "r" + headline.number() + " · " + headline.author() + " · " + moments.text(headline.moment()),
