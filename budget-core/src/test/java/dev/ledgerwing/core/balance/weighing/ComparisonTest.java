@@ -19,8 +19,7 @@ class ComparisonTest {
 
     /** What the scales say with u = 3 g of the same 1500 g and of one part more. */
     private static Comparison withPart(double massG, double xMm) {
-        return new Comparison(
-                along(1500 + massG, 300_000 + massG * xMm, new JointError(3, 840, 0, 0)), LEDGER, true);
+        return new Comparison(along(1500 + massG, 300_000 + massG * xMm, new JointError(3, 840, 0, 0)), LEDGER, true);
     }
 
     @Test
@@ -33,7 +32,8 @@ class ComparisonTest {
 
     @Test
     void aPartTooMuchInTheLedgerIsFoundWhereItIsBooked() {
-        assertThat(withPart(-120, 400).impliedStation(Axis.X).orElseThrow().mm()).isCloseTo(400, within(1e-9));
+        assertThat(withPart(-120, 400).impliedStation(Axis.X).orElseThrow().mm())
+                .isCloseTo(400, within(1e-9));
     }
 
     @Test
