@@ -26,7 +26,8 @@ record BandBar(boolean hasBand, @Nullable Double cg) {
         if (forward == null || aft == null || aft <= forward) {
             return new BandBar(false, null);
         }
-        return new BandBar(true, x == null || verdict == Verdict.UNKNOWN ? null : place((x - forward) / (aft - forward)));
+        return new BandBar(
+                true, x == null || verdict == Verdict.UNKNOWN ? null : place((x - forward) / (aft - forward)));
     }
 
     private static double place(double share) {

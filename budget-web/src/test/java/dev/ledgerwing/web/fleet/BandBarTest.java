@@ -3,6 +3,7 @@ package dev.ledgerwing.web.fleet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.web.desk.CgFigure;
 import org.junit.jupiter.api.Test;
 
@@ -14,21 +15,24 @@ class BandBarTest {
 
     @Test
     void theCgStandsInItsBandByItsShare() {
-        assertThat(BandBar.of(inMm(650))).isEqualTo(new BandBar(true, 75.0));
-        assertThat(BandBar.of(inMm(700))).isEqualTo(new BandBar(true, 100.0));
+        assertThat(BandBar.of(inMm(650), Verdict.HOLDS)).isEqualTo(new BandBar(true, 75.0));
+        assertThat(BandBar.of(inMm(700), Verdict.HOLDS)).isEqualTo(new BandBar(true, 100.0));
+        assertThat(BandBar.of(inMm(650), Verdict.UNKNOWN))
+                .as("of what is placed only")
+                .isEqualTo(new BandBar(true, null));
     }
 
     @Test
     void farOutItStandsAtTheEdge() {
-        assertThat(BandBar.of(inMm(-4000)).cg()).isEqualTo(5.0);
-        assertThat(BandBar.of(inMm(4000)).cg()).isEqualTo(145.0);
+        assertThat(BandBar.of(inMm(-4000), Verdict.HOLDS).cg()).isEqualTo(5.0);
+        assertThat(BandBar.of(inMm(4000), Verdict.HOLDS).cg()).isEqualTo(145.0);
     }
 
     @Test
     void withoutLimitsOrCgNothingIsDrawnForThem() {
-        assertThat(BandBar.of(new CgFigure(650.0, null, null, null, null, null)))
+        assertThat(BandBar.of(new CgFigure(650.0, null, null, null, null, null), Verdict.UNKNOWN))
                 .isEqualTo(new BandBar(false, null));
-        assertThat(BandBar.of(new CgFigure(null, null, 600.0, 700.0, null, null)))
+        assertThat(BandBar.of(new CgFigure(null, null, 600.0, 700.0, null, null), Verdict.UNKNOWN))
                 .isEqualTo(new BandBar(true, null));
     }
 
