@@ -48,7 +48,7 @@ record ReportView(
 
     static ReportView of(WeighInReport report, Figures figures) {
         return new ReportView(
-                report.comparison().map(each -> heading(each.worst())).orElse("These readings cannot be"),
+                report.comparison().map(each -> heading(report, each.worst())).orElse("These readings cannot be"),
                 report.comparison().map(each -> rows(each, figures)).orElse(List.of()),
                 report.reading().refused().stream().map(Problem::sentence).toList(),
                 report.words().difference(),
@@ -61,7 +61,14 @@ record ReportView(
                 report.proposal().map(each -> booking(each, figures)).orElse(null));
     }
 
-    private static String heading(Significance worst) {
+    private static String heading(WeighInReport report, Significance worst) {
+        boolean booked = report.proposal()
+                .filter(proposal ->
+                        proposal.before() != null && proposal.further().mg() == 0)
+                .isPresent();
+        if (booked && worst != Significance.AGREES) {
+            return "The scales confirm what is booked";
+        }
         return switch (worst) {
             case AGREES -> "Scales and ledger agree";
             case OFF -> "The ledger is off";

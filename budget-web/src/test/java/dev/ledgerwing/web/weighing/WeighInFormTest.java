@@ -156,7 +156,9 @@ class WeighInFormTest {
     void weighingAgainOffersToKeepWhatIsBookedAndNotToBookItTwice() {
         press(FormWalk.send(browser, form, readings()), "AS_ADVISED");
         Page again = FormWalk.send(browser, form, readings());
-        assertThat(again.text()).contains("Record, +60\u2009g stays booked").doesNotContain("Record and book +60");
+        assertThat(again.text())
+                .contains("The scales confirm what is booked", "Record, +60\u2009g stays booked")
+                .doesNotContain("Record and book +60", "off by more than it admits");
     }
 
     @Test
