@@ -87,7 +87,7 @@ class PartsWalkIT {
     @Test
     void noPageHoldsABarrierOrRunsOffAPhone() {
         for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
-            for (int width : new int[] {1280, 390}) {
+            for (int width : new int[] {1280, 390, 360}) {
                 Page page = chromium.page(port, width, scheme);
                 SignIn.on(page);
                 for (String path : Pages.OPEN) {

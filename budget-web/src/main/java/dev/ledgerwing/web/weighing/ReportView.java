@@ -103,7 +103,11 @@ record ReportView(
     private static Row row(Axis axis, Comparison.Centre centre, Comparison comparison, Figures figures) {
         double mm = centre.differenceMm();
         return new Row(
-                "CG, " + axis.letter(),
+                switch (axis) {
+                    case X -> "CG aft";
+                    case Y -> "CG to the right";
+                    case Z -> "CG up";
+                },
                 coordinate(centre.scales(), figures),
                 comparison.ledgerErrorsKnown()
                         ? coordinate(centre.ledger(), figures)
