@@ -74,6 +74,18 @@ class BalancePageTest {
     }
 
     @Test
+    void ballastIsNotCalledHarmlessWhereTheMassBreaksAlready() {
+        String offers = browser.open("/airframes/curlew/balance")
+                .document()
+                .select("section[aria-labelledby=corrections]")
+                .text();
+
+        assertThat(offers)
+                .contains("of ballast")
+                .contains("Breaks nothing new, but adds to a mass that breaks already.");
+    }
+
+    @Test
     void anEmptyAirframeSaysWhatToDoFirst() {
         desk.open(BalanceAirframes.blank(code), new Signature("Ines", ""));
         Page page = browser.open(balance);
