@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,6 +61,31 @@ public record LoadCase(
     /** Everything aboard: what a new airframe starts with. */
     public static LoadCase everythingAboard() {
         return new LoadCase("all-up", "All up", Purpose.FLIGHT, true, List.of(), Map.of(), List.of(), List.of());
+    }
+
+    /** The same case without any mention of a line. */
+    LoadCase without(String line) {
+        return about(line, others(absent, line));
+    }
+
+    /** The same case with a line left at home. */
+    public LoadCase leavingAtHome(String line) {
+        return about(
+                line,
+                absent.contains(line)
+                        ? absent
+                        : Stream.concat(absent.stream(), Stream.of(line)).toList());
+    }
+
+    /** What is not aboard is neither moved nor stowed. */
+    private LoadCase about(String line, List<String> nowAbsent) {
+        Map<String, Station> nowMoved = new TreeMap<>(moved);
+        nowMoved.remove(line);
+        return new LoadCase(code, name, purpose, design, nowAbsent, nowMoved, others(stowed, line), extra);
+    }
+
+    private static List<String> others(List<String> lines, String line) {
+        return lines.stream().filter(each -> !each.equals(line)).toList();
     }
 
     @Override

@@ -2,8 +2,6 @@ package dev.ledgerwing.core.build;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /** What builders do to the parts of a record, each as the record after it. */
 public final class PartDeeds {
@@ -59,9 +57,7 @@ public final class PartDeeds {
                 build.lines().stream().filter(line -> !line.id().equals(id)).toList());
         parts.put(
                 ElementKind.LOAD_CASE,
-                build.loadCases().stream()
-                        .map(loadCase -> without(loadCase, id))
-                        .toList());
+                build.loadCases().stream().map(loadCase -> loadCase.without(id)).toList());
         parts.put(
                 ElementKind.BAY,
                 build.bays().stream().map(bay -> without(bay, id)).toList());
@@ -78,20 +74,6 @@ public final class PartDeeds {
     private static Bay without(Bay bay, String id) {
         return bay.withHolds(
                 bay.holds().stream().filter(each -> !each.equals(id)).toList());
-    }
-
-    private static LoadCase without(LoadCase loadCase, String id) {
-        Map<String, Station> moved = new TreeMap<>(loadCase.moved());
-        moved.remove(id);
-        return new LoadCase(
-                loadCase.code(),
-                loadCase.name(),
-                loadCase.purpose(),
-                loadCase.design(),
-                loadCase.absent().stream().filter(each -> !each.equals(id)).toList(),
-                moved,
-                loadCase.stowed().stream().filter(each -> !each.equals(id)).toList(),
-                loadCase.extra());
     }
 
     /** Adds an assembly behind the others. */
