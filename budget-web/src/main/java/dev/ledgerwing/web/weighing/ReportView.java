@@ -1,6 +1,6 @@
 package dev.ledgerwing.web.weighing;
 
-import dev.ledgerwing.core.balance.weighing.Axis;
+import dev.ledgerwing.core.balance.Axis;
 import dev.ledgerwing.core.balance.weighing.BookingProposal;
 import dev.ledgerwing.core.balance.weighing.Comparison;
 import dev.ledgerwing.core.balance.weighing.Coordinate;

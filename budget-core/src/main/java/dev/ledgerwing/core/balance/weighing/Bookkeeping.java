@@ -1,5 +1,6 @@
 package dev.ledgerwing.core.balance.weighing;
 
+import dev.ledgerwing.core.balance.Axis;
 import dev.ledgerwing.core.build.AssemblyBooking;
 import dev.ledgerwing.core.build.Booking;
 import dev.ledgerwing.core.build.Build;

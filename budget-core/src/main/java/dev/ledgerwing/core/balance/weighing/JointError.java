@@ -1,5 +1,7 @@
 package dev.ledgerwing.core.balance.weighing;
 
+import dev.ledgerwing.core.balance.Axis;
+
 /**
  * What one source of error, off by its standard uncertainty, does to a mass and to its first moments at the same time: the products
  * c_i u(x_i) of JCGM 100:2008, 5.1.3, in grams and gram-millimetres. Different errors are independent of each other.

@@ -1,5 +1,6 @@
 package dev.ledgerwing.core.balance.weighing;
 
+import dev.ledgerwing.core.balance.Axis;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.quantity.Mass;
 import java.util.ArrayList;

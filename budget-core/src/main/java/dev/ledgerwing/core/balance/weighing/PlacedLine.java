@@ -1,5 +1,6 @@
 package dev.ledgerwing.core.balance.weighing;
 
+import dev.ledgerwing.core.balance.Axis;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.LinePlace;
 import dev.ledgerwing.core.build.LoadCase;

@@ -1,5 +1,6 @@
 package dev.ledgerwing.core.balance.weighing;
 
+import dev.ledgerwing.core.balance.Axis;
 import dev.ledgerwing.core.quantity.Mass;
 import java.util.Collections;
 import java.util.EnumMap;

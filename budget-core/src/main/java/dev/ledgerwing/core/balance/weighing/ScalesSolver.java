@@ -1,5 +1,6 @@
 package dev.ledgerwing.core.balance.weighing;
 
+import dev.ledgerwing.core.balance.Axis;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

@@ -3,6 +3,7 @@ package dev.ledgerwing.core.balance.weighing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.ledgerwing.core.balance.Axis;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;

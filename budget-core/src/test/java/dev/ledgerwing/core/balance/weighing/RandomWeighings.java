@@ -1,6 +1,7 @@
 package dev.ledgerwing.core.balance.weighing;
 
 import dev.ledgerwing.core.Ledgers;
+import dev.ledgerwing.core.balance.Axis;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Category;

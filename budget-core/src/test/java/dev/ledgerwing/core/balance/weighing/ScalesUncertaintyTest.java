@@ -3,6 +3,7 @@ package dev.ledgerwing.core.balance.weighing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.ledgerwing.core.balance.Axis;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.LoadCase.ExtraItem;
 import dev.ledgerwing.core.build.Station;

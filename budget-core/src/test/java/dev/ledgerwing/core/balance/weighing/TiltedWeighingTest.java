@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.ledgerwing.core.Ledgers;
+import dev.ledgerwing.core.balance.Axis;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.WeighIn.Support;
 import dev.ledgerwing.core.quantity.Mass;

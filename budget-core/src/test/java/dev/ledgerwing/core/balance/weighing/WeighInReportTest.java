@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.Said;
+import dev.ledgerwing.core.balance.Axis;
 import dev.ledgerwing.core.build.Build;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
