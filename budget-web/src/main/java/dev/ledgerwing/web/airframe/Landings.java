@@ -2,7 +2,6 @@ package dev.ledgerwing.web.airframe;
 
 import dev.ledgerwing.core.build.Conflict;
 import dev.ledgerwing.core.quantity.Figures;
-import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.review.ReviewDelta;
 import dev.ledgerwing.core.words.FieldWord;
 import dev.ledgerwing.web.desk.Outcome;
@@ -46,8 +45,7 @@ public class Landings {
     public ImpactStrip strip(Outcome.Landed landed, Seen seen, Figures figures) {
         Snapshot before = readings.at(new Seen(seen.airframe(), landed.landedOn()));
         Snapshot after = landed.head();
-        ReviewDelta delta =
-                ReviewDelta.between(BuildReview.of(before.build(), figures), BuildReview.of(after.build(), figures));
+        ReviewDelta delta = ReviewDelta.between(before.reviewIn(figures), after.reviewIn(figures));
         Revision revision = after.revision();
         String note = landed.landedOn() == seen.number()
                 ? null

@@ -2,7 +2,6 @@ package dev.ledgerwing.web.balance;
 
 import dev.ledgerwing.core.balance.correction.Correction;
 import dev.ledgerwing.core.balance.correction.CorrectionFinder;
-import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Nature;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.web.airframe.AirframePage;
@@ -58,7 +57,7 @@ class CorrectionController {
             Model model,
             RedirectAttributes after) {
         Snapshot head = readings.head(code);
-        Optional<Correction> offer = offer(head.build(), key);
+        Optional<Correction> offer = offer(head, key);
         if (offer.isEmpty()) {
             after.addFlashAttribute("problems", List.of(GONE));
             return "redirect:" + AirframePage.BALANCE.address(code);
@@ -77,8 +76,7 @@ class CorrectionController {
             Member member,
             RedirectAttributes after) {
         Seen base = new Seen(code, seen);
-        Build build = readings.at(base).build();
-        Optional<Correction> offer = offer(build, key);
+        Optional<Correction> offer = offer(readings.at(base), key);
         if (offer.isEmpty()) {
             after.addFlashAttribute("problems", List.of(GONE));
             return "redirect:" + AirframePage.BALANCE.address(code);
@@ -94,14 +92,14 @@ class CorrectionController {
             return "redirect:" + AirframePage.BALANCE.address(code);
         }
         after.addFlashAttribute("problems", Landings.sentences(outcome));
-        boolean stillOffered = offer(outcome.head().build(), key).isPresent();
+        boolean stillOffered = offer(outcome.head(), key).isPresent();
         after.addAttribute("key", key);
         return stillOffered
                 ? "redirect:" + AirframePage.BALANCE.address(code) + "/correction"
                 : "redirect:" + AirframePage.BALANCE.address(code);
     }
 
-    private static Optional<Correction> offer(Build build, String key) {
-        return CorrectionFinder.of(build).offer(key);
+    private static Optional<Correction> offer(Snapshot shown, String key) {
+        return CorrectionFinder.of(shown.review().balance()).offer(key);
     }
 }

@@ -3,6 +3,7 @@ package dev.ledgerwing.web.balance;
 import dev.ledgerwing.core.balance.correction.Correction;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.review.BuildReview;
+import dev.ledgerwing.core.review.CorrectionReview;
 import dev.ledgerwing.core.review.FindingChange;
 import dev.ledgerwing.core.review.ReviewDelta;
 import dev.ledgerwing.core.verdict.Budget;
@@ -20,7 +21,7 @@ record CorrectionRow(String key, String sentence, String cost, String says) {
 
     static CorrectionRow of(Correction offer, BuildReview before) {
         Figures figures = before.units();
-        ReviewDelta delta = ReviewDelta.between(before, BuildReview.of(offer.after(), figures));
+        ReviewDelta delta = CorrectionReview.of(before, offer).delta();
         return new CorrectionRow(
                 offer.key(),
                 offer.sentence(figures),

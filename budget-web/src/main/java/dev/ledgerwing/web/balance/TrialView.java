@@ -2,8 +2,8 @@ package dev.ledgerwing.web.balance;
 
 import dev.ledgerwing.core.balance.correction.Correction;
 import dev.ledgerwing.core.review.BuildReview;
+import dev.ledgerwing.core.review.CorrectionReview;
 import dev.ledgerwing.core.review.ImpactPart;
-import dev.ledgerwing.core.review.ReviewDelta;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.report.drawing.BalancePictures;
@@ -30,12 +30,13 @@ record TrialView(
     record BudgetChange(String title, Verdict before, Verdict after) {}
 
     static TrialView of(Correction offer, BuildReview before) {
-        BuildReview after = BuildReview.of(offer.after(), before.units());
+        CorrectionReview trial = CorrectionReview.of(before, offer);
+        BuildReview after = trial.after();
         return new TrialView(
                 offer.key(),
                 offer.sentence(before.units()),
                 BalancePictures.planform(before, after, before.units()).html(),
-                ReviewDelta.between(before, after).impact(),
+                trial.delta().impact(),
                 Arrays.stream(Budget.values())
                         .map(budget -> new BudgetChange(budget.title(), before.verdict(budget), after.verdict(budget)))
                         .toList(),

@@ -51,7 +51,7 @@ class SheetDesk {
                 shown.revision().author(),
                 shown.fingerprint(),
                 address);
-        return new Printed(BuildReview.of(shown.build(), figures), head);
+        return new Printed(shown.reviewIn(figures), head);
     }
 
     PageStyles styles() {

@@ -70,7 +70,7 @@ class PreviewPage {
         if (!table.reading().isUsable()) {
             return List.of();
         }
-        BuildReview before = BuildReview.of(head.build(), figures);
+        BuildReview before = head.reviewIn(figures);
         Stream<Placing> ways = head.build().lines().isEmpty() ? Stream.of(Placing.APPEND) : Stream.of(Placing.values());
         return ways.map(placing -> new TableDeed(table.reading(), placing, ImportForm.LOOSE))
                 .map(deed -> Effect.of(deed, before, ids.freshLines(head.build())))
