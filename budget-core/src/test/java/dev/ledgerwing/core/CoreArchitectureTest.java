@@ -27,6 +27,7 @@ import java.util.stream.Stream;
 class CoreArchitectureTest {
 
     private static final String FILE = "dev.ledgerwing.core.file..";
+    private static final String SUN = "net.e175.klaus.solarpositioning..";
     private static final String[] LIBRARIES = {
         "tools.jackson..", "com.fasterxml.jackson.annotation..", "com.networknt.schema..", "org.apache.commons.csv.."
     };
@@ -38,7 +39,8 @@ class CoreArchitectureTest {
     @ArchTest
     static final ArchRule everyPackageHasItsArrows = classes()
             .should()
-            .resideInAnyPackage(core("quantity", "build", "verdict", "mass", "balance", "review", "words", "file"))
+            .resideInAnyPackage(
+                    core("quantity", "build", "verdict", "mass", "balance", "power", "review", "words", "file"))
             .because("a new package is added here together with the rule of what it may know");
 
     @ArchTest
@@ -66,7 +68,29 @@ class CoreArchitectureTest {
             .because("a statement of the balance stands without what might be done about it");
 
     @ArchTest
-    static final ArchRule reviewKnowsEveryBudget = mayKnow("review", "balance", "mass", "build", "verdict", "quantity");
+    static final ArchRule powerKnowsTheRecordAndWhereTheSunStands = classes()
+            .that()
+            .resideInAPackage("dev.ledgerwing.core.power..")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(all(outside(core("power", "build", "verdict", "quantity")), SUN))
+            .because("arrows point one way");
+
+    @ArchTest
+    static final ArchRule onlySolarKnowsWhereTheSunStands = noClasses()
+            .that()
+            .resideOutsideOfPackage("dev.ledgerwing.core.power.solar..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage(SUN);
+
+    @ArchTest
+    static final ArchRule partsOfPowerAreFreeOfCycles =
+            slices().matching("dev.ledgerwing.core.power.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule reviewKnowsEveryBudget =
+            mayKnow("review", "power", "balance", "mass", "build", "verdict", "quantity");
 
     @ArchTest
     static final ArchRule wordsKnowTheRecord = mayKnow("words", "build", "quantity");

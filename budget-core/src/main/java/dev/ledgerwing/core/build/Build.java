@@ -48,11 +48,13 @@ public record Build(
         elements.put(ElementKind.BAY, bays);
         elements.put(ElementKind.KEEP_APART, keepApart);
         elements.put(ElementKind.PHASE, phases);
+        elements.put(ElementKind.SOURCE, power.sources());
         elements.put(ElementKind.RAIL, power.rails());
+        elements.put(ElementKind.FEED, power.feeds());
         elements.put(ElementKind.FUNCTION, radio.functions());
         elements.put(ElementKind.WEIGH_IN, weighIns);
         elements.put(ElementKind.ASSEMBLY_BOOKING, assemblyBookings);
-        References.check(elements);
+        References.check(elements, power.day());
     }
 
     /** A new airframe with nothing in it yet. */
@@ -129,6 +131,24 @@ public record Build(
         return with(SectionKind.BOOKING, changed);
     }
 
+    public Build withPowerRules(PowerRules changed) {
+        return with(SectionKind.POWER_RULES, changed);
+    }
+
+    public Build withSolarDay(@Nullable SolarDay changed) {
+        return with(SectionKind.SOLAR_DAY, changed);
+    }
+
+    public Build withPower(Power changed) {
+        BuildParts parts = BuildParts.of(this);
+        parts.put(ElementKind.SOURCE, changed.sources());
+        parts.put(ElementKind.RAIL, changed.rails());
+        parts.put(ElementKind.FEED, changed.feeds());
+        parts.put(SectionKind.POWER_RULES, changed.rules());
+        parts.put(SectionKind.SOLAR_DAY, changed.day());
+        return parts.assemble();
+    }
+
     public Build withLines(List<PartLine> changed) {
         return with(ElementKind.LINE, changed);
     }
@@ -147,6 +167,22 @@ public record Build(
 
     public Build withKeepApart(List<KeepApart> changed) {
         return with(ElementKind.KEEP_APART, changed);
+    }
+
+    public Build withPhases(List<Phase> changed) {
+        return with(ElementKind.PHASE, changed);
+    }
+
+    public Build withSources(List<PowerSource> changed) {
+        return with(ElementKind.SOURCE, changed);
+    }
+
+    public Build withRails(List<Rail> changed) {
+        return with(ElementKind.RAIL, changed);
+    }
+
+    public Build withFeeds(List<Feed> changed) {
+        return with(ElementKind.FEED, changed);
     }
 
     public Build withWeighIns(List<WeighIn> changed) {

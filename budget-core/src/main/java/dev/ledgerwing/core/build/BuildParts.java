@@ -51,7 +51,12 @@ final class BuildParts {
                 all(ElementKind.BAY, Bay.class::cast),
                 all(ElementKind.KEEP_APART, KeepApart.class::cast),
                 all(ElementKind.PHASE, Phase.class::cast),
-                new Power(all(ElementKind.RAIL, Rail.class::cast)),
+                new Power(
+                        all(ElementKind.SOURCE, PowerSource.class::cast),
+                        all(ElementKind.RAIL, Rail.class::cast),
+                        all(ElementKind.FEED, Feed.class::cast),
+                        (PowerRules) required(SectionKind.POWER_RULES),
+                        (SolarDay) sections.get(SectionKind.SOLAR_DAY)),
                 new Radio(all(ElementKind.FUNCTION, RadioFunction.class::cast)),
                 all(ElementKind.WEIGH_IN, WeighIn.class::cast),
                 booking,

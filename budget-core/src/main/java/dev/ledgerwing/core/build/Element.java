@@ -2,7 +2,18 @@ package dev.ledgerwing.core.build;
 
 /** A part of the record with an identity of its own, which changes and merges are followed by. Always a record. */
 public sealed interface Element
-        permits Assembly, PartLine, LoadCase, Bay, KeepApart, Phase, Rail, RadioFunction, WeighIn, AssemblyBooking {
+        permits Assembly,
+                AssemblyBooking,
+                Bay,
+                Feed,
+                KeepApart,
+                LoadCase,
+                PartLine,
+                Phase,
+                PowerSource,
+                RadioFunction,
+                Rail,
+                WeighIn {
 
     /** Its id or code, unique among its kind in one build. */
     String id();

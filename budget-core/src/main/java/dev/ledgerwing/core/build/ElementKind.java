@@ -14,7 +14,9 @@ public enum ElementKind {
     BAY(Bay.class, "bays", Build::bays),
     KEEP_APART(KeepApart.class, "keepApart", Build::keepApart),
     PHASE(Phase.class, "phases", Build::phases),
+    SOURCE(PowerSource.class, "power.sources", build -> build.power().sources()),
     RAIL(Rail.class, "power.rails", build -> build.power().rails()),
+    FEED(Feed.class, "power.feeds", build -> build.power().feeds()),
     FUNCTION(RadioFunction.class, "radio.functions", build -> build.radio().functions()),
     WEIGH_IN(WeighIn.class, "weighIns", Build::weighIns),
     ASSEMBLY_BOOKING(AssemblyBooking.class, "assemblyBookings", Build::assemblyBookings);

@@ -49,7 +49,7 @@ public final class PartDeeds {
                 .toList();
     }
 
-    /** Removes a part, and the mention of it in every load case, bay, rule and weigh-in. */
+    /** Removes a part, and the mention of it in every load case, bay, rule, source and weigh-in. */
     public static Build removed(Build build, String id) {
         BuildParts parts = BuildParts.of(build);
         parts.put(
@@ -66,6 +66,11 @@ public final class PartDeeds {
                 build.keepApart().stream()
                         .filter(rule ->
                                 !rule.first().equals(id) && !rule.second().equals(id))
+                        .toList());
+        parts.put(
+                ElementKind.SOURCE,
+                build.power().sources().stream()
+                        .map(source -> id.equals(source.part()) ? source.withPart(null) : source)
                         .toList());
         parts.put(ElementKind.WEIGH_IN, without(build.weighIns(), id));
         return parts.assemble();

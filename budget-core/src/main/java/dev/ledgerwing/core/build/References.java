@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Checks that the elements of one build are named apart and refer to what is there; collects every fault. */
 final class References {
@@ -18,7 +19,7 @@ final class References {
     }
 
     /** @throws InvalidBuild naming every fault found */
-    static void check(Map<ElementKind, List<? extends Element>> elements) {
+    static void check(Map<ElementKind, List<? extends Element>> elements, @Nullable SolarDay day) {
         References references = new References(elements);
         elements.forEach(references::namedApart);
         references.lines();
@@ -26,6 +27,8 @@ final class References {
         references.placing();
         references.bookings();
         references.phases();
+        references.power();
+        references.day(day);
         if (!references.problems.isEmpty()) {
             throw new InvalidBuild(references.problems);
         }
@@ -53,7 +56,10 @@ final class References {
             refer(place + ".assembly", line.assembly(), assemblies, "assembly");
             line.serves().forEach(code -> refer(place + ".serves", code, functions, "function"));
             for (ElectricalLoad load : line.electrical()) {
-                refer(place + ".electrical", load.rail(), rails, "rail");
+                String rail = load.rail();
+                if (rail != null) {
+                    refer(place + ".electrical", rail, rails, "rail");
+                }
                 load.dutyByPhase().keySet().forEach(code -> refer(place + ".electrical", code, phases, "phase"));
             }
         }
@@ -113,6 +119,44 @@ final class References {
         }
         if (all.stream().filter(Phase::stretch).count() > 1) {
             add("phases", "only one phase can stretch with the battery");
+        }
+    }
+
+    private void power() {
+        Set<String> rails = ids(ElementKind.RAIL);
+        Set<String> ends = new HashSet<>(rails);
+        List<PowerSource> sources = all(ElementKind.SOURCE, PowerSource.class);
+        for (int i = 0; i < sources.size(); i++) {
+            source(sources.get(i), ElementKind.SOURCE.place(i));
+            if (!ends.add(sources.get(i).code())) {
+                add(
+                        ElementKind.SOURCE.place(i) + ".code",
+                        "“" + sources.get(i).code() + "” is a rail already: a feed could not tell them apart");
+            }
+        }
+        List<Feed> feeds = all(ElementKind.FEED, Feed.class);
+        for (int i = 0; i < feeds.size(); i++) {
+            refer(ElementKind.FEED.place(i) + ".from", feeds.get(i).from(), ends, "source or rail");
+            refer(ElementKind.FEED.place(i) + ".to", feeds.get(i).to(), rails, "rail");
+        }
+    }
+
+    private void source(PowerSource source, String place) {
+        String part = source.part();
+        if (part != null) {
+            refer(place + ".part", part, ids(ElementKind.LINE), "part");
+        }
+        SolarArray array = source.array();
+        String stop = array == null ? null : array.stopFunction();
+        if (stop != null) {
+            refer(place + ".array.stopFunction", stop, ids(ElementKind.FUNCTION), "function");
+        }
+    }
+
+    private void day(@Nullable SolarDay day) {
+        String phase = day == null ? null : day.phase();
+        if (phase != null) {
+            refer("power.day.phase", phase, ids(ElementKind.PHASE), "phase");
         }
     }
 

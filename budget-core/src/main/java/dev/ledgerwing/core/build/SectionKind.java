@@ -9,6 +9,8 @@ public enum SectionKind {
     BUDGET("mass budget", MassBudget.class, Build::budget),
     JUDGED_BY("rules it is judged by", JudgedBy.class, Build::judgedBy),
     GEOMETRY("geometry and limits", Geometry.class, Build::geometry),
+    POWER_RULES("rules of the supply", PowerRules.class, build -> build.power().rules()),
+    SOLAR_DAY("day in the sun", SolarDay.class, build -> build.power().day()),
     BOOKING("booking", Booking.class, Build::booking);
 
     private final String word;

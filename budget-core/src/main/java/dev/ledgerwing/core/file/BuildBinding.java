@@ -6,6 +6,7 @@ import dev.ledgerwing.core.build.AssemblyBooking;
 import dev.ledgerwing.core.build.Bay;
 import dev.ledgerwing.core.build.Booking;
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.Geometry;
 import dev.ledgerwing.core.build.JudgedBy;
 import dev.ledgerwing.core.build.KeepApart;
@@ -16,10 +17,13 @@ import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.Phase;
 import dev.ledgerwing.core.build.PortNeeds;
 import dev.ledgerwing.core.build.Power;
+import dev.ledgerwing.core.build.PowerRules;
+import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Problem;
 import dev.ledgerwing.core.build.Radio;
 import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.build.Rail;
+import dev.ledgerwing.core.build.SolarDay;
 import dev.ledgerwing.core.build.Supply;
 import dev.ledgerwing.core.build.WeighIn;
 import java.util.ArrayList;
@@ -60,7 +64,7 @@ final class BuildBinding {
         List<AssemblyBooking> assemblyBookings =
                 binding.all(file.path("assemblyBookings"), "assemblyBookings", AssemblyBooking.class);
         List<Phase> phases = binding.all(file.path("phases"), "phases", Phase.class);
-        List<Rail> rails = binding.all(file.path("power").path("rails"), "power.rails", Rail.class);
+        Power power = binding.power(file.path("power"));
         List<RadioFunction> functions =
                 binding.all(file.path("radio").path("functions"), "radio.functions", RadioFunction.class);
         if (!binding.problems.isEmpty() || airframe == null) {
@@ -78,7 +82,7 @@ final class BuildBinding {
                     bays,
                     keepApart,
                     phases,
-                    new Power(rails),
+                    power,
                     new Radio(functions),
                     weighIns,
                     booking,
@@ -92,6 +96,9 @@ final class BuildBinding {
     static void leaveOutEmpty(ObjectNode file) {
         if (file.path("geometry").isEmpty()) {
             file.remove("geometry");
+        }
+        if (file.path("power").path("rules").isEmpty() && file.path("power") instanceof ObjectNode power) {
+            power.remove("rules");
         }
         for (JsonNode line : file.path("lines")) {
             LEFT_OUT.forEach((name, group) -> {
@@ -108,8 +115,22 @@ final class BuildBinding {
         }
     }
 
+    private Power power(JsonNode power) {
+        PowerRules rules = one(power, "rules", "power.rules", PowerRules.class);
+        return new Power(
+                all(power.path("sources"), "power.sources", PowerSource.class),
+                all(power.path("rails"), "power.rails", Rail.class),
+                all(power.path("feeds"), "power.feeds", Feed.class),
+                rules == null ? PowerRules.DEFAULT : rules,
+                one(power, "day", "power.day", SolarDay.class));
+    }
+
     private <T> @Nullable T one(ObjectNode file, String name, Class<T> type) {
-        return file.hasNonNull(name) ? bound(file.path(name), name, type) : null;
+        return one(file, name, name, type);
+    }
+
+    private <T> @Nullable T one(JsonNode parent, String name, String place, Class<T> type) {
+        return parent.hasNonNull(name) ? bound(parent.path(name), place, type) : null;
     }
 
     private <T> List<T> all(JsonNode array, String place, Class<T> type) {

@@ -62,6 +62,9 @@ final class ValueWords {
         if (kind != null && value instanceof String id) {
             return names.of(kind, id);
         }
+        if (field == FieldWord.FROM && value instanceof String code) {
+            return names.of(ElementKind.SOURCE, names.of(ElementKind.RAIL, code));
+        }
         return value instanceof Record record ? record(record) : single(field, value);
     }
 

@@ -85,7 +85,7 @@ public final class Builds {
                 List.of(
                         new Phase("power-on", "Power on", 2.0, false, null, List.of("cruise"), false),
                         new Phase("cruise", "Cruise", null, true, "all-up", List.of(), true)),
-                new Power(List.of(new Rail("main", "Main rail", 5.0, 4.8, null))),
+                seededPower(random),
                 new Radio(List.of(new RadioFunction(
                         "gear",
                         "Gear",
@@ -101,6 +101,92 @@ public final class Builds {
                                 new Mass(random.nextInt(30_000)),
                                 "weighed with its glue",
                                 Moments.of(new Mass(random.nextInt(30_000)), station(random))))));
+    }
+
+    private static Power seededPower(Random random) {
+        PowerSource cells = PowerSource.solar(
+                "cells",
+                "Cells on the wing",
+                null,
+                new SolarArray(
+                        60.0,
+                        18.5,
+                        22.0,
+                        3.4,
+                        -0.4,
+                        random.nextBoolean() ? -0.3 : null,
+                        4,
+                        90,
+                        true,
+                        pick(random, SolarArray.Connection.values()),
+                        95.0,
+                        "gear"));
+        return new Power(
+                List.of(PowerSource.battery("pack", "Pack", null, pack(6)), cells),
+                List.of(
+                        new Rail("drive", "Drive", 22.2, 18.0, 25.2, false),
+                        new Rail("main", "Main rail", 5.0, 4.8, null, random.nextBoolean())),
+                List.of(
+                        new Feed("pack-drive", "Pack to drive", "pack", "drive", seededElements(random)),
+                        new Feed("drive-main", "Drive to main", "drive", "main", List.of(regulator(5)))),
+                random.nextBoolean() ? PowerRules.DEFAULT : rules(random.nextInt(90), random.nextInt(30)),
+                random.nextBoolean() ? null : day("cruise"));
+    }
+
+    private static List<FeedElement> seededElements(Random random) {
+        return List.of(
+                FeedElement.wire("Leads", wire(10 + random.nextInt(5), 250, 2)),
+                FeedElement.rated("Fuse", FeedElement.Kind.FUSE, 60.0),
+                new FeedElement(
+                        "Switches",
+                        FeedElement.Kind.SWITCH,
+                        20.0,
+                        40.0,
+                        3,
+                        pick(random, FeedElement.Sharing.values()),
+                        2.5,
+                        null,
+                        FeedElement.SwitchedLoad.MOTOR,
+                        null,
+                        null),
+                FeedElement.diode("Diode", 60.0, 0.45));
+    }
+
+    /** A pack of lithium polymer cells, all its values known. */
+    public static Pack pack(int seriesCells) {
+        return new Pack(
+                Pack.Chemistry.LITHIUM_POLYMER,
+                seriesCells,
+                1,
+                10_000.0,
+                15.0,
+                30.0,
+                2.0,
+                80.0,
+                1.0,
+                null,
+                null,
+                null,
+                true);
+    }
+
+    public static WireRun wire(int awg, double lengthMm, int conductors) {
+        return new WireRun(awg, Length.ofMm(lengthMm), conductors, WireRun.Routing.BUNDLE, 105.0);
+    }
+
+    /** A switching regulator of 6 A, all its values known. */
+    public static FeedElement regulator(double outputV) {
+        return FeedElement.regulator(
+                "Regulator", 6.0, 8.0, new Regulator(Regulator.Type.SWITCHING, outputV, 90.0, 1.0, 6.5, 30.0, 0.008));
+    }
+
+    private static PowerRules rules(double reservePercent, double minutes) {
+        return new PowerRules(
+                reservePercent, null, null, null, null, null, null, null, null, null, null, 60.0, minutes, null, null);
+    }
+
+    private static SolarDay day(String phase) {
+        return new SolarDay("Moss", 53.5, -2.25, LocalDate.of(2026, 6, 21), 1, 150, 15, 100, 90, null, 6, 100, phase);
     }
 
     private static List<String> ids(List<PartLine> lines, int most) {
@@ -216,7 +302,8 @@ public final class Builds {
                         4.8,
                         5.5,
                         Map.of("cruise", 0.5, "power-on", 1.0),
-                        null)),
+                        null,
+                        random.nextBoolean() ? wire(24, 300, 3) : null)),
                 new PortNeeds(random.nextInt(2), 0, List.of("0x1e"), 0, 0));
     }
 
