@@ -45,12 +45,19 @@ final class FileSchema {
     static List<Problem> problemsIn(JsonNode file) {
         List<Problem> problems = new ArrayList<>();
         for (Error error : SCHEMA.validate(file)) {
-            if (!error.getKeyword().equals("anyOf")) {
+            if (!isOfAnAlternative(error)) {
                 problems.add(worded(error));
             }
         }
         addFinerThanAThousandth(file, "", problems);
         return problems.stream().distinct().limit(MOST_PROBLEMS).toList();
+    }
+
+    /** What may be missing is written as this or null: that it is not null is no news, and that neither fits no help. */
+    private static boolean isOfAnAlternative(Error error) {
+        return error.getKeyword().equals("anyOf")
+                || (error.getKeyword().equals("type")
+                        && error.getSchemaNode().stringValue("").equals("null"));
     }
 
     private static Problem worded(Error error) {

@@ -3,6 +3,7 @@ package dev.ledgerwing.core.words;
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Category;
 import dev.ledgerwing.core.build.ElementKind;
+import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.FitState;
 import dev.ledgerwing.core.build.GrowthTable;
 import dev.ledgerwing.core.build.LineMass;
@@ -140,6 +141,9 @@ final class ValueWords {
         if (value instanceof Panel panel) {
             return panel(panel);
         }
+        if (value instanceof FeedElement element) {
+            return element.name() + " (" + described(element) + ")";
+        }
         return value instanceof GrowthTable.Row row ? growth(row) : described(value);
     }
 
@@ -180,11 +184,16 @@ final class ValueWords {
         for (RecordComponent component : value.getClass().getRecordComponents()) {
             Object held = read(component, value);
             FieldWord field = word(component.getName());
-            if (!isNothing(held) && !Boolean.FALSE.equals(held) && !SAID_ELSEWHERE.contains(field)) {
+            if (!isNothing(held) && !goesWithoutSaying(field, held)) {
                 said.add(Boolean.TRUE.equals(held) ? field.word() : field.word() + " " + text(field, held));
             }
         }
         return String.join(", ", said);
+    }
+
+    private static boolean goesWithoutSaying(FieldWord field, @Nullable Object held) {
+        boolean single = field == FieldWord.COUNT && Integer.valueOf(1).equals(held);
+        return Boolean.FALSE.equals(held) || single || SAID_ELSEWHERE.contains(field);
     }
 
     static FieldWord word(String field) {

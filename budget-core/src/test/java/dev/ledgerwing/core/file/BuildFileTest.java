@@ -6,7 +6,9 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.BuildChange;
 import dev.ledgerwing.core.build.Builds;
 import dev.ledgerwing.core.build.Nature;
+import dev.ledgerwing.core.build.PowerRules;
 import dev.ledgerwing.core.build.Problem;
+import dev.ledgerwing.core.build.Rail;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,6 +62,29 @@ class BuildFileTest {
         assertThat(build.airframe().purpose()).isNull();
         assertThat(build.budget().targetMass()).isNull();
         assertThat(build.lines().get(0).mass().growthPercent()).isNull();
+    }
+
+    @Test
+    void readsTheRailsOfAFileThatKnowsNoSources() {
+        Build build = read(HEAD + "\"lines\": [], \"power\": {\"rails\": [{\"code\": \"main\", \"name\": \"Main\"}]}}")
+                .build()
+                .orElseThrow();
+
+        assertThat(build.power().rails()).containsExactly(new Rail("main", "Main", null, null, null, false));
+        assertThat(build.power().sources()).isEmpty();
+        assertThat(build.power().rules()).isEqualTo(PowerRules.DEFAULT);
+    }
+
+    @Test
+    void namesTheElementOfAFeedThatIsAtFault() {
+        String feed = """
+                {"code": "leg", "name": "Leg", "from": "pack", "to": "main",
+                 "elements": [{"name": "Regulator", "kind": "REGULATOR", "count": 1,
+                               "regulator": {"type": "SWITCHING", "outputV": 5, "efficiencyPercent": 104}}]}""";
+
+        assertThat(problems(HEAD + "\"lines\": [], \"power\": {\"feeds\": [" + feed + "]}}"))
+                .containsExactly(
+                        "power.feeds[0].elements[0].regulator.efficiencyPercent: must be 100 or less, was 104");
     }
 
     static Stream<Arguments> oneFault() {

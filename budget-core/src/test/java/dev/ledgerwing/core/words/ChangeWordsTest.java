@@ -8,6 +8,8 @@ import dev.ledgerwing.core.build.Booking;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.BuildChange;
 import dev.ledgerwing.core.build.Builds;
+import dev.ledgerwing.core.build.Feed;
+import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.GrowthTable;
 import dev.ledgerwing.core.build.JudgedBy;
 import dev.ledgerwing.core.build.LineMass;
@@ -17,6 +19,10 @@ import dev.ledgerwing.core.build.MassBudget;
 import dev.ledgerwing.core.build.Nature;
 import dev.ledgerwing.core.build.PartDeeds;
 import dev.ledgerwing.core.build.PartLine;
+import dev.ledgerwing.core.build.Power;
+import dev.ledgerwing.core.build.PowerRules;
+import dev.ledgerwing.core.build.PowerSource;
+import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.Stage;
 import dev.ledgerwing.core.build.Station;
 import dev.ledgerwing.core.quantity.Figures;
@@ -100,6 +106,23 @@ class ChangeWordsTest {
         EditText removed = only(PartDeeds.removed(SMALL, "L002"));
         assertThat(removed.kind()).isEqualTo(EditText.Kind.REMOVED);
         assertThat(plain(removed.summary())).isEqualTo("2 × 12.5 g weighed, Wing");
+    }
+
+    @Test
+    void tellsAFeedByTheNamesOfItsEndsAndElements() {
+        Rail rail = new Rail("avionics", "Avionics", 5.0, 4.8, null, true);
+        PowerSource pack = PowerSource.battery("pack", "Standby pack", null, Builds.pack(2));
+        FeedElement fuse = FeedElement.rated("Main fuse", FeedElement.Kind.FUSE, 5.0);
+        Feed feed = new Feed("leg", "Standby leg", "pack", "avionics", List.of(fuse));
+        Power bare = new Power(List.of(pack), List.of(rail), List.of(), PowerRules.DEFAULT, null);
+        Build before = SMALL.withPower(bare);
+
+        Build after = before.withFeeds(List.of(feed));
+
+        assertThat(told(before, after, Figures.METRIC))
+                .singleElement()
+                .satisfies(edit -> assertThat(plain(edit.summary()))
+                        .isEqualTo("from Standby pack, to Avionics, elements Main fuse (kind fuse, rating 5 A)"));
     }
 
     @Test
