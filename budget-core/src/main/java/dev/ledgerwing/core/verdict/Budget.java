@@ -5,7 +5,8 @@ import java.util.Locale;
 /** The budgets that are recomputed at each change. */
 public enum Budget {
     MASS,
-    BALANCE;
+    BALANCE,
+    POWER;
 
     public String title() {
         return name().charAt(0) + code().substring(1);
