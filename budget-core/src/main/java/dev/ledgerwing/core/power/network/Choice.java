@@ -1,0 +1,62 @@
+package dev.ledgerwing.core.power.network;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Which feed carries each rail, by their codes; a rail that is not named is dark. */
+record Choice(Map<String, Way> carriers) {
+
+    /** More of them are not looked at. */
+    static final int MOST = 256;
+
+    Choice {
+        carriers = Map.copyOf(carriers);
+    }
+
+    @Nullable
+    Way carrier(String rail) {
+        return carriers.get(rail);
+    }
+
+    /**
+     * Every choice, earlier feeds before later ones. Once there would be more than {@value #MOST} of them, the rails that are left are
+     * carried by their first feeds.
+     *
+     * @param usable feeds of each rail, from the sources outwards
+     */
+    static List<Choice> all(Map<String, List<Way>> usable) {
+        List<Map<String, Way>> choices = List.of(Map.of());
+        for (Map.Entry<String, List<Way>> rail : usable.entrySet()) {
+            List<Way> ways = rail.getValue();
+            List<Way> tried = choices.size() * ways.size() <= MOST ? ways : ways.subList(0, 1);
+            if (!ways.isEmpty()) {
+                choices = each(choices, rail.getKey(), tried);
+            }
+        }
+        return choices.stream().map(Choice::new).toList();
+    }
+
+    private static List<Map<String, Way>> each(List<Map<String, Way>> choices, String rail, List<Way> ways) {
+        List<Map<String, Way>> more = new ArrayList<>();
+        for (Map<String, Way> choice : choices) {
+            for (Way way : ways) {
+                Map<String, Way> longer = new HashMap<>(choice);
+                longer.put(rail, way);
+                more.add(longer);
+            }
+        }
+        return more;
+    }
+
+    /** Whether {@link #all} leaves some out. */
+    static boolean isTooMany(Map<String, List<Way>> usable) {
+        double product = 1;
+        for (List<Way> ways : usable.values()) {
+            product *= Math.max(1, ways.size());
+        }
+        return product > MOST;
+    }
+}

@@ -1,0 +1,113 @@
+package dev.ledgerwing.core.power.network;
+
+import dev.ledgerwing.core.build.Feed;
+import dev.ledgerwing.core.build.Rail;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * The network on one occasion, with nothing or something out of order: every choice of the feeds that carry its rails, ready to be
+ * solved.
+ */
+public final class NetworkCase {
+
+    private final PowerNetwork network;
+    private final Occasion occasion;
+    private final Map<String, List<Way>> usable;
+    private final List<Carried> choices;
+
+    private NetworkCase(PowerNetwork network, Occasion occasion, Map<String, List<Way>> usable) {
+        this.network = network;
+        this.occasion = occasion;
+        this.usable = usable;
+        this.choices = Choice.all(usable).stream()
+                .map(choice -> Carried.of(network, choice))
+                .toList();
+    }
+
+    static NetworkCase of(PowerNetwork network, Occasion occasion, Outage outage) {
+        Set<String> fed = new HashSet<>();
+        network.models().stream()
+                .filter(SourceModel::gives)
+                .map(SourceModel::source)
+                .filter(occasion::isAboard)
+                .filter(source -> !outage.sources().contains(source.code()))
+                .forEach(source -> fed.add(source.code()));
+        Map<String, List<Way>> usable = new LinkedHashMap<>();
+        for (Rail rail : network.ordered()) {
+            List<Way> ways = outage.rails().contains(rail.code()) ? List.of() : ways(network, rail, fed, outage);
+            usable.put(rail.code(), ways);
+            if (!ways.isEmpty()) {
+                fed.add(rail.code());
+            }
+        }
+        return new NetworkCase(network, occasion, usable);
+    }
+
+    private static List<Way> ways(PowerNetwork network, Rail rail, Set<String> fed, Outage outage) {
+        return network.feedsInto(rail.code()).stream()
+                .filter(feed -> fed.contains(feed.from()) && !outage.feeds().contains(feed.code()))
+                .flatMap(feed -> network.way(feed.code()).stream())
+                .map(way -> way.without(outage.elements()))
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    public PowerNetwork network() {
+        return network;
+    }
+
+    public Occasion occasion() {
+        return occasion;
+    }
+
+    /** Feeds that can carry a rail, in the order of the record. */
+    public List<Feed> usableFeeds(String rail) {
+        return usable.getOrDefault(rail, List.of()).stream().map(Way::feed).toList();
+    }
+
+    /** Whether there were too many choices to look at each. */
+    public boolean isCutShort() {
+        return Choice.isTooMany(usable);
+    }
+
+    /**
+     * What is there in the ordinary way: of all choices the one with the highest voltage at the rails with several feeds, compared from the
+     * sources outwards; among equals the one with the earlier feeds.
+     */
+    public NetworkSolution normal(Charge charge, LoadLevel level) {
+        List<NetworkSolution> all = every(charge, level);
+        NetworkSolution best = all.get(0);
+        for (NetworkSolution each : all) {
+            if (isHigher(each, best)) {
+                best = each;
+            }
+        }
+        return best;
+    }
+
+    private boolean isHigher(NetworkSolution one, NetworkSolution other) {
+        for (Map.Entry<String, List<Way>> rail : usable.entrySet()) {
+            double more = one.volts(rail.getKey()) - other.volts(rail.getKey());
+            if (rail.getValue().size() > 1 && Math.abs(more) > 1e-9) {
+                return more > 0;
+            }
+        }
+        return false;
+    }
+
+    /** The solution of every choice: each feed of a rail with several carries it alone. */
+    public List<NetworkSolution> every(Charge charge, LoadLevel level) {
+        double[] demandA = network.demand(occasion, level);
+        List<NetworkSolution> solutions = new ArrayList<>(choices.size());
+        for (Carried carried : choices) {
+            solutions.add(carried.solve(this, new Drawn(charge, level, demandA)));
+        }
+        return solutions;
+    }
+}
