@@ -1,6 +1,5 @@
 package dev.ledgerwing.core.power.network;
 
-import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.Regulator;
 import org.jspecify.annotations.Nullable;
 
@@ -44,8 +43,8 @@ record Conversion(double outputV, double dropoutV, double inputFactorV, double q
                 && (worksFromLess || highestInputV < regulator.outputV());
     }
 
-    /** The least input at which an element gives its full voltage, and works at all. */
-    static double leastInputV(FeedElement element, Regulator regulator, double highestInputV) {
+    /** The least input at which a regulator gives its full voltage, and works at all. */
+    static double leastInputV(Regulator regulator, double highestInputV) {
         double own = or(regulator.minInputV(), 0);
         return raises(regulator, highestInputV)
                 ? own

@@ -81,7 +81,10 @@ public final class NetworkCase {
      * sources outwards; among equals the one with the earlier feeds.
      */
     public NetworkSolution normal(Charge charge, LoadLevel level) {
-        List<NetworkSolution> all = every(charge, level);
+        return normal(every(charge, level));
+    }
+
+    NetworkSolution normal(List<NetworkSolution> all) {
         NetworkSolution best = all.get(0);
         for (NetworkSolution each : all) {
             if (isHigher(each, best)) {

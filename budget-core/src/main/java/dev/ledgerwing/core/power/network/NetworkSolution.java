@@ -2,11 +2,14 @@ package dev.ledgerwing.core.power.network;
 
 import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.PowerSource;
+import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.Regulator;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Voltages and currents of a network, with one feed carrying each rail. */
@@ -136,35 +139,41 @@ public final class NetworkSolution {
     /** How every load stands that hangs on a rail. */
     public List<LoadFlow> loads() {
         List<LoadFlow> flows = new ArrayList<>();
+        Set<String> starved = starvedRails();
         List<RailLoad> loads = network().loads();
         for (int i = 0; i < loads.size(); i++) {
             String rail = loads.get(i).load().rail();
             if (rail != null) {
-                flows.add(flow(loads.get(i), rail, drawn.demandA()[i]));
+                flows.add(flow(loads.get(i), drawn.demandA()[i], volts(rail), starved.contains(rail)));
             }
         }
         return flows;
     }
 
-    private LoadFlow flow(RailLoad load, String rail, double demandA) {
-        double volts = volts(rail);
+    private LoadFlow flow(RailLoad load, double demandA, double volts, boolean isStarved) {
         boolean runs = occasion().duty(load) > 0;
         if (volts <= 0) {
             return new LoadFlow(load, runs, 0, 0, false);
         }
         double current = load.isConstantPower() ? load.watts(demandA) / volts : demandA;
         double atLoadV = volts - current / load.line().quantity() * network().leadOhm(load);
-        return new LoadFlow(load, runs, current, atLoadV, isStarved(rail));
+        return new LoadFlow(load, runs, current, atLoadV, isStarved);
     }
 
-    /** Whether a regulator on the way to a rail gets less than it needs to work at all: nobody knows what it gives then. */
-    public boolean isStarved(String rail) {
-        Way way = carried.choice().carrier(rail);
-        if (way == null || isDark(rail)) {
-            return false;
+    /** Rails behind a regulator that gets less than it needs to work at all: nobody knows what it gives then. */
+    public Set<String> starvedRails() {
+        Set<String> starved = new HashSet<>();
+        for (Rail rail : network().ordered()) {
+            Way way = carried.choice().carrier(rail.code());
+            if (way != null && (starved.contains(way.feed().from()) || isStarved(way))) {
+                starved.add(rail.code());
+            }
         }
-        return flows(way.feed()).stream().anyMatch(NetworkSolution::isBelowMinimum)
-                || isStarved(way.feed().from());
+        return starved;
+    }
+
+    private boolean isStarved(Way way) {
+        return way.hasRegulator() && flows(way.feed()).stream().anyMatch(NetworkSolution::isBelowMinimum);
     }
 
     private static boolean isBelowMinimum(ElementFlow flow) {

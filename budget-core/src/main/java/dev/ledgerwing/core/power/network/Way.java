@@ -75,6 +75,10 @@ record Way(Feed feed, List<PlacedElement> elements, List<Step> steps) {
                         .toList());
     }
 
+    boolean hasRegulator() {
+        return elements.stream().anyMatch(each -> each.element().regulator() != null);
+    }
+
     double idleOutV(double inV) {
         double volts = inV;
         for (PlacedElement each : elements) {
