@@ -39,6 +39,7 @@ public final class BalanceRemedies {
                 review.mass(),
                 review.massForecast(),
                 review.balance(),
+                review.power(),
                 review.units(),
                 review.figures(),
                 review.findings().stream()

@@ -7,6 +7,8 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.mass.MassFindings;
 import dev.ledgerwing.core.mass.MassForecast;
 import dev.ledgerwing.core.mass.MassStatement;
+import dev.ledgerwing.core.power.PowerFindings;
+import dev.ledgerwing.core.power.PowerStatement;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Finding;
@@ -31,12 +33,13 @@ public record BuildReview(
         MassStatement mass,
         MassForecast massForecast,
         BalanceStatement balance,
+        PowerStatement power,
         Figures units,
         Map<String, Double> figures,
         List<Finding> findings) {
 
     /** Raised whenever a figure, a verdict or a name changes its meaning, so that stored figures are made anew. */
-    public static final int VERSION = 2;
+    public static final int VERSION = 3;
 
     private static final Comparator<Finding> WORST_FIRST =
             Comparator.comparing(Finding::verdict).reversed();
@@ -55,12 +58,15 @@ public record BuildReview(
         MassStatement mass = MassStatement.of(build);
         MassForecast forecast = MassForecast.of(mass);
         BalanceStatement balance = BalanceStatement.of(mass);
+        PowerStatement power = PowerStatement.of(build);
         Map<String, Double> figures = new LinkedHashMap<>(MassFigures.of(forecast));
         figures.putAll(BalanceFigures.of(balance));
+        figures.putAll(PowerFigures.of(power));
         List<Finding> findings = new ArrayList<>(MassFindings.of(forecast, units));
         findings.addAll(BalanceFindings.of(balance, units));
         findings.addAll(PlacementFindings.of(build, units));
-        return new BuildReview(mass, forecast, balance, units, figures, findings);
+        findings.addAll(PowerFindings.of(power, units));
+        return new BuildReview(mass, forecast, balance, power, units, figures, findings);
     }
 
     public Build build() {

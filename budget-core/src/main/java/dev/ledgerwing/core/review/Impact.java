@@ -24,7 +24,7 @@ final class Impact {
         this.units = after.units();
     }
 
-    /** The mass against its target first, then the CG of the design case, what else got worse, and how much was put right. */
+    /** The mass against its target first, then the CG of the design case, the heaviest loaded rail, what else got worse, and how much was put right. */
     static List<ImpactPart> of(BuildReview before, BuildReview after, List<FindingChange> changes) {
         List<FindingChange> others = changes.stream()
                 .filter(change -> !isSaid(change.finding(), after))
@@ -32,6 +32,7 @@ final class Impact {
         List<ImpactPart> parts = new ArrayList<>();
         parts.add(new Impact(before, after).mass());
         BalanceImpact.of(before, after).ifPresent(parts::add);
+        PowerImpact.of(before, after).ifPresent(parts::add);
         parts.addAll(worse(others));
         long better = others.stream().filter(FindingChange::isBetter).count();
         if (better > 0) {

@@ -8,7 +8,6 @@ import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.Regulator;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 
 /**
@@ -84,15 +83,8 @@ record Gaps(Set<String> currents, Set<String> volts) {
         return element.kind() == FeedElement.Kind.DIODE && element.forwardV() == null;
     }
 
-    /** Elements that surely lose a little, but nobody recorded how much. */
-    static List<FeedElement> leftOut(PowerNetwork network) {
-        return network.feeds().stream()
-                .flatMap(feed -> feed.elements().stream())
-                .filter(Gaps::isLeftOut)
-                .toList();
-    }
-
-    private static boolean isLeftOut(FeedElement element) {
+    /** Whether it surely loses a little, but nobody recorded how much. */
+    static boolean isLeftOut(FeedElement element) {
         return element.milliohm() == null
                 && switch (element.kind()) {
                     case CONNECTOR, FUSE, BREAKER, SWITCH, SENSOR, MOTOR_CONTROLLER -> true;

@@ -1,0 +1,245 @@
+package dev.ledgerwing.core.power.network;
+
+import dev.ledgerwing.core.build.Feed;
+import dev.ledgerwing.core.build.FeedElement;
+import dev.ledgerwing.core.build.PowerSource;
+import dev.ledgerwing.core.power.network.RailState.Leg;
+import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.core.verdict.Finding;
+import dev.ledgerwing.core.verdict.Verdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Whether every rail stays within what its loads bear, also with one feed carrying it alone. */
+record RailRule(NetworkStatement statement) {
+
+    static final String LOW = "power.low-voltage";
+    static final String HIGH = "power.high-voltage";
+    static final String ALONE = "power.redundant";
+    static final String DROP = "power.wire-drop";
+    static final String BACK = "power.back-feed";
+    static final String LIMITS = "power.voltage-limits";
+    static final String RAIL = "power.rail";
+
+    Stream<Finding> findings() {
+        return statement.rails().stream()
+                .filter(rail -> rail.isSolved() && rail.isFed())
+                .flatMap(this::of);
+    }
+
+    private Stream<Finding> of(RailState rail) {
+        List<Finding> findings = new ArrayList<>();
+        Stream.of(tooLow(rail), tooHigh(rail), alone(rail), oneFeedOnly(rail), limits(rail), drop(rail), back(rail))
+                .filter(Objects::nonNull)
+                .forEach(findings::add);
+        if (findings.isEmpty() && !rail.loads().isEmpty()) {
+            findings.addAll(holds(rail));
+        }
+        return findings.stream();
+    }
+
+    private static @Nullable Finding tooLow(RailState rail) {
+        return rail.loads().stream()
+                .filter(LoadState::isTooLow)
+                .min(Comparator.comparingDouble(
+                        each -> left(each.lowestV(), each.load().minV())))
+                .map(worst -> low(LOW, rail, worst, worst.lowestV())
+                        .finding(
+                                Verdict.BREAKS,
+                                gets(rail, worst, worst.lowestV()) + ", less than the "
+                                        + volts(worst.load().minV()) + " it needs" + others(rail, LoadState::isTooLow)
+                                        + "."))
+                .orElse(null);
+    }
+
+    private static @Nullable Finding tooHigh(RailState rail) {
+        return rail.loads().stream()
+                .filter(LoadState::isTooHigh)
+                .max(Comparator.comparingDouble(
+                        each -> left(each.highestV(), each.load().maxV())))
+                .map(worst -> high(rail, worst)
+                        .finding(
+                                Verdict.BREAKS,
+                                PowerWords.quoted(worst.load().line().name()) + " on "
+                                        + PowerWords.quoted(rail.rail().name()) + " gets up to "
+                                        + volts(worst.highestV()) + " with full packs and little load, more than the "
+                                        + volts(worst.load().maxV()) + " it bears" + others(rail, LoadState::isTooHigh)
+                                        + "."))
+                .orElse(null);
+    }
+
+    private static @Nullable Finding alone(RailState rail) {
+        String weakest = rail.legs().stream()
+                .min(Comparator.comparingDouble(Leg::lowestV))
+                .map(leg -> leg.feed().name())
+                .orElse("");
+        return rail.loads().stream()
+                .filter(LoadState::isTooLowAlone)
+                .min(Comparator.comparingDouble(
+                        each -> left(each.lowestAloneV(), each.load().minV())))
+                .map(worst -> low(ALONE, rail, worst, worst.lowestAloneV())
+                        .finding(
+                                rail.rail().redundant() ? Verdict.BREAKS : Verdict.TIGHT,
+                                "With one feed alone, at worst " + PowerWords.quoted(weakest) + ", "
+                                        + gets(rail, worst, worst.lowestAloneV()) + ", less than the "
+                                        + volts(worst.load().minV()) + " it needs"
+                                        + others(rail, LoadState::isTooLowAlone) + "."))
+                .orElse(null);
+    }
+
+    private static @Nullable Finding oneFeedOnly(RailState rail) {
+        if (!rail.rail().redundant() || rail.legs().size() > 1) {
+            return null;
+        }
+        return Against.nothing(ALONE, rail.rail().name())
+                .finding(
+                        Verdict.BREAKS,
+                        PowerWords.quoted(rail.rail().name())
+                                + " is to hold with any one of its feeds gone, but only one ever gives it a voltage.");
+    }
+
+    private static @Nullable Finding limits(RailState rail) {
+        List<String> names = rail.loads().stream()
+                .filter(LoadState::lacksLimits)
+                .map(each -> each.load().line().name())
+                .toList();
+        return names.isEmpty()
+                ? null
+                : Against.nothing(LIMITS, rail.rail().name())
+                        .finding(
+                                Verdict.UNKNOWN,
+                                "Neither " + PowerWords.quoted(rail.rail().name()) + " nor " + PowerWords.names(names)
+                                        + " on it say what least and greatest voltage they work at.");
+    }
+
+    private @Nullable Finding drop(RailState rail) {
+        Double percent = rail.wireDropPercent();
+        double limit = statement.network().build().power().rules().dropLimitInForce();
+        if (percent == null && rail.wireDropV() > 0) {
+            return Against.nothing(DROP, rail.rail().name())
+                    .finding(
+                            Verdict.UNKNOWN,
+                            PowerWords.quoted(rail.rail().name()) + " has no nominal voltage to hold the "
+                                    + PowerWords.volts(rail.wireDropV()) + " against that its wires lose.");
+        }
+        return percent == null || percent <= limit + 1e-9
+                ? null
+                : Against.percent(DROP, rail.rail().name(), percent, limit)
+                        .finding(
+                                Verdict.BREAKS,
+                                "The wires on the way to "
+                                        + PowerWords.quoted(rail.rail().name()) + " lose "
+                                        + PowerWords.volts(rail.wireDropV()) + ", " + Figures.percent(percent)
+                                        + " of its voltage; no more than " + Figures.percent(limit) + " is allowed.",
+                                "Thicker or shorter wires.");
+    }
+
+    /** Two supplies tied together without a diode or a regulator in each: a failed one drags the other down. */
+    private @Nullable Finding back(RailState rail) {
+        List<String> open = rail.feeds().stream()
+                .filter(feed -> !openSources(feed, new HashSet<>()).isEmpty())
+                .map(Feed::name)
+                .toList();
+        Set<String> sources = new HashSet<>();
+        rail.feeds().forEach(feed -> sources.addAll(sourcesOf(feed.from())));
+        if (rail.feeds().size() < 2 || open.isEmpty() || sources.size() < 2) {
+            return null;
+        }
+        return Against.nothing(BACK, rail.rail().name())
+                .finding(
+                        rail.rail().redundant() ? Verdict.BREAKS : Verdict.TIGHT,
+                        "Nothing in " + PowerWords.names(open) + " stops current from flowing back out of "
+                                + PowerWords.quoted(rail.rail().name())
+                                + ": a failed source there drags the other down.",
+                        "A diode in each feed.");
+    }
+
+    private Set<String> sourcesOf(String node) {
+        Set<String> sources = new HashSet<>();
+        statement.network().sources().stream()
+                .filter(source -> source.kind() != PowerSource.Kind.SOLAR)
+                .map(PowerSource::code)
+                .filter(code -> code.equals(node)
+                        || statement.network().railsReachedFrom(code).contains(node))
+                .forEach(sources::add);
+        return sources;
+    }
+
+    /** Sources that current could flow back into through a feed. */
+    private Set<String> openSources(Feed feed, Set<String> open) {
+        if (feed.elements().stream().anyMatch(RailRule::isOneWay)) {
+            return open;
+        }
+        statement
+                .network()
+                .source(feed.from())
+                .filter(source -> source.kind() != PowerSource.Kind.SOLAR)
+                .ifPresent(source -> open.add(source.code()));
+        statement.network().feedsInto(feed.from()).forEach(upstream -> openSources(upstream, open));
+        return open;
+    }
+
+    private static boolean isOneWay(FeedElement element) {
+        return element.kind() == FeedElement.Kind.DIODE || element.kind() == FeedElement.Kind.REGULATOR;
+    }
+
+    private static List<Finding> holds(RailState rail) {
+        boolean isWell = rail.loads().stream().allMatch(each -> each.verdict() == Verdict.HOLDS);
+        Double lowestV = rail.lowestV();
+        Double highestV = rail.highestV();
+        if (!isWell || lowestV == null || highestV == null) {
+            return List.of();
+        }
+        return List.of(Against.volts(RAIL, rail.rail().name(), lowestV, null, 0)
+                .finding(
+                        Verdict.HOLDS,
+                        PowerWords.quoted(rail.rail().name()) + " stays between " + PowerWords.volts(lowestV) + " and "
+                                + PowerWords.volts(highestV) + ": every load on it is within its limits."));
+    }
+
+    private static Against low(String code, RailState rail, LoadState worst, @Nullable Double volts) {
+        return Against.volts(
+                        code,
+                        rail.rail().name(),
+                        volts,
+                        worst.load().minV(),
+                        left(volts, worst.load().minV()))
+                .ofLine(worst.load().line().id());
+    }
+
+    private static Against high(RailState rail, LoadState worst) {
+        return Against.volts(
+                        HIGH,
+                        rail.rail().name(),
+                        worst.highestV(),
+                        worst.load().maxV(),
+                        -left(worst.highestV(), worst.load().maxV()))
+                .ofLine(worst.load().line().id());
+    }
+
+    private static String gets(RailState rail, LoadState load, @Nullable Double volts) {
+        String name = PowerWords.quoted(load.load().line().name()) + " on "
+                + PowerWords.quoted(rail.rail().name());
+        return volts != null && volts <= 0 ? name + " gets no voltage" : name + " gets down to " + volts(volts);
+    }
+
+    private static String others(RailState rail, Predicate<LoadState> filter) {
+        long more = rail.loads().stream().filter(filter).count() - 1;
+        return more == 0 ? "" : more == 1 ? "; so does one other part" : "; so do " + more + " other parts";
+    }
+
+    private static String volts(@Nullable Double volts) {
+        return volts == null ? "" : PowerWords.volts(volts);
+    }
+
+    private static double left(@Nullable Double measured, @Nullable Double limit) {
+        return measured == null || limit == null ? 0 : measured - limit;
+    }
+}
