@@ -102,7 +102,12 @@ class BuildReviewTest {
         assertThat(review.findings())
                 .extracting(Finding::code)
                 .containsExactly(
-                        "mass.target", "mass.unknown", "balance.no-limits", "balance.no-station", "mass.booking");
+                        "mass.target",
+                        "mass.unknown",
+                        "balance.no-limits",
+                        "balance.no-station",
+                        "power.nothing",
+                        "mass.booking");
         assertThat(review.verdict(Budget.MASS)).isEqualTo(Verdict.BREAKS);
         assertThat(review.verdict()).isEqualTo(Verdict.BREAKS);
     }
@@ -111,9 +116,11 @@ class BuildReviewTest {
     void neverCallsFineWhatIsNotKnown() {
         Build roomy = Ledgers.withTarget(20_000, 0.0, Ledgers.with(PACK));
         assertThat(BuildReview.of(roomy).verdicts())
-                .isEqualTo(Map.of(Budget.MASS, Verdict.HOLDS, Budget.BALANCE, Verdict.UNKNOWN));
+                .isEqualTo(Map.of(
+                        Budget.MASS, Verdict.HOLDS, Budget.BALANCE, Verdict.UNKNOWN, Budget.POWER, Verdict.UNKNOWN));
         assertThat(BuildReview.of(roomy.withLines(List.of(PACK, TRAY))).verdicts())
-                .isEqualTo(Map.of(Budget.MASS, Verdict.UNKNOWN, Budget.BALANCE, Verdict.UNKNOWN));
+                .isEqualTo(Map.of(
+                        Budget.MASS, Verdict.UNKNOWN, Budget.BALANCE, Verdict.UNKNOWN, Budget.POWER, Verdict.UNKNOWN));
     }
 
     @Test

@@ -40,7 +40,7 @@ record Carried(Choice choice, Forest.Shape shape, Map<String, Integer> nodes) {
         double[] constantA = new double[shape.size()];
         double[] constantW = new double[shape.size()];
         List<RailLoad> loads = network.loads();
-        for (int i = 0; i < loads.size(); i++) {
+        for (int i : network.summingOrder()) {
             int node = node(loads.get(i).load().rail());
             if (node >= 0 && loads.get(i).isConstantPower()) {
                 constantW[node] += loads.get(i).watts(drawn.demandA()[i]);

@@ -6,6 +6,7 @@ import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.WireRun;
 import dev.ledgerwing.core.power.wire.Wires;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -31,7 +33,11 @@ public final class PowerNetwork {
     /** By the code of a source or rail. */
     private final Map<String, Double> highestV;
 
-    private final Map<Occasion, Map<LoadLevel, double[]>> demands;
+    /** Of each occasion, in their order. */
+    private final List<Map<LoadLevel, double[]>> demands;
+
+    /** Where each load stands, ordered by the ids of their lines: sums do not depend on the order of the record then. */
+    private final int[] summingOrder;
 
     private PowerNetwork(Build build) {
         this.build = build;
@@ -40,9 +46,9 @@ public final class PowerNetwork {
         this.sources = topology.sources().stream().map(SourceModel::new).toList();
         this.ways = new LinkedHashMap<>();
         this.highestV = new HashMap<>();
-        this.demands = new HashMap<>();
+        this.demands = occasions.stream().map(this::demands).toList();
+        this.summingOrder = summingOrder(topology.loads());
         findWays();
-        findDemands();
     }
 
     public static PowerNetwork of(Build build) {
@@ -64,14 +70,21 @@ public final class PowerNetwork {
         }
     }
 
-    private void findDemands() {
-        for (Occasion occasion : occasions) {
-            Map<LoadLevel, double[]> byLevel = new EnumMap<>(LoadLevel.class);
-            for (LoadLevel level : LoadLevel.values()) {
-                byLevel.put(level, Demand.of(occasion, level, topology.loads()));
-            }
-            demands.put(occasion, byLevel);
+    private Map<LoadLevel, double[]> demands(Occasion occasion) {
+        Map<LoadLevel, double[]> byLevel = new EnumMap<>(LoadLevel.class);
+        for (LoadLevel level : LoadLevel.values()) {
+            byLevel.put(level, Demand.of(occasion, level, topology.loads()));
         }
+        return byLevel;
+    }
+
+    private static int[] summingOrder(List<RailLoad> loads) {
+        return IntStream.range(0, loads.size())
+                .boxed()
+                .sorted(Comparator.comparing((Integer i) -> loads.get(i).line().id())
+                        .thenComparing(i -> loads.get(i).index()))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     public Build build() {
@@ -180,7 +193,11 @@ public final class PowerNetwork {
 
     /** Amperes of each of {@link #loads()} at nominal voltage. */
     double[] demand(Occasion occasion, LoadLevel level) {
-        return demands.getOrDefault(occasion, Map.of()).getOrDefault(level, new double[0]);
+        return demands.get(occasions.indexOf(occasion)).getOrDefault(level, new double[0]);
+    }
+
+    int[] summingOrder() {
+        return summingOrder;
     }
 
     /** Of the leads of one piece, out and back; none recorded counts as none. */

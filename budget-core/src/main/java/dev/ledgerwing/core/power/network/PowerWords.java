@@ -50,9 +50,10 @@ public final class PowerWords {
         };
     }
 
-    /** {@code “A”, “B” and 4 more}, in the order they come in. */
+    /** {@code “A”, “B” and 4 more}, in a steady order. */
     public static String names(Collection<String> names) {
-        List<String> quoted = names.stream().distinct().map(PowerWords::quoted).toList();
+        List<String> quoted =
+                names.stream().distinct().sorted().map(PowerWords::quoted).toList();
         int more = quoted.size() - MOST_NAMED;
         return more <= 1
                 ? joined(quoted)

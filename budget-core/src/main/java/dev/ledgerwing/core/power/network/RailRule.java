@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -48,8 +49,7 @@ record RailRule(NetworkStatement statement) {
     private static @Nullable Finding tooLow(RailState rail) {
         return rail.loads().stream()
                 .filter(LoadState::isTooLow)
-                .min(Comparator.comparingDouble(
-                        each -> left(each.lowestV(), each.load().minV())))
+                .min(by(each -> left(each.lowestV(), each.load().minV())))
                 .map(worst -> low(LOW, rail, worst, worst.lowestV())
                         .finding(
                                 Verdict.BREAKS,
@@ -62,8 +62,7 @@ record RailRule(NetworkStatement statement) {
     private static @Nullable Finding tooHigh(RailState rail) {
         return rail.loads().stream()
                 .filter(LoadState::isTooHigh)
-                .max(Comparator.comparingDouble(
-                        each -> left(each.highestV(), each.load().maxV())))
+                .min(by(each -> -left(each.highestV(), each.load().maxV())))
                 .map(worst -> high(rail, worst)
                         .finding(
                                 Verdict.BREAKS,
@@ -82,8 +81,7 @@ record RailRule(NetworkStatement statement) {
                 .orElse("");
         return rail.loads().stream()
                 .filter(LoadState::isTooLowAlone)
-                .min(Comparator.comparingDouble(
-                        each -> left(each.lowestAloneV(), each.load().minV())))
+                .min(by(each -> left(each.lowestAloneV(), each.load().minV())))
                 .map(worst -> low(ALONE, rail, worst, worst.lowestAloneV())
                         .finding(
                                 rail.rail().redundant() ? Verdict.BREAKS : Verdict.TIGHT,
@@ -202,6 +200,12 @@ record RailRule(NetworkStatement statement) {
                         Verdict.HOLDS,
                         PowerWords.quoted(rail.rail().name()) + " stays between " + PowerWords.volts(lowestV) + " and "
                                 + PowerWords.volts(highestV) + ": every load on it is within its limits."));
+    }
+
+    /** Of equals the line that was there first, whatever its place. */
+    private static Comparator<LoadState> by(ToDoubleFunction<LoadState> figure) {
+        return Comparator.comparingDouble(figure)
+                .thenComparing(each -> each.load().line().id());
     }
 
     private static Against low(String code, RailState rail, LoadState worst, @Nullable Double volts) {

@@ -38,7 +38,7 @@ record StructureRule(NetworkStatement statement) {
         if (looped.isEmpty()) {
             return Stream.empty();
         }
-        List<String> names = looped.stream().map(Rail::name).toList();
+        List<String> names = looped.stream().map(Rail::name).sorted().toList();
         return Stream.of(Against.nothing(LOOP, names.get(0))
                 .finding(
                         Verdict.BREAKS,
