@@ -15,7 +15,12 @@ public final class Wires {
 
     /** Ohms of one pair, out and back, with the copper at {@code conductorC}. */
     public static double loopOhm(WireRun run, double conductorC) {
-        return 2 * lengthM(run) * WireGauge.of(run.awg()).ohmPerM(conductorC);
+        return loopOhm(WireGauge.of(run.awg()).ohmPerM(conductorC), lengthM(run));
+    }
+
+    /** Current goes out on one wire and comes back on another: {@code oneWayM} counts twice. */
+    static double loopOhm(double ohmPerM, double oneWayM) {
+        return 2 * oneWayM * ohmPerM;
     }
 
     /** All conductors of the run once, copper and insulation. */
