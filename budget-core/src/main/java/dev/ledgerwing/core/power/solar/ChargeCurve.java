@@ -17,26 +17,36 @@ record ChargeCurve(DayCourse course, List<Double> surplusW) {
     DayCharge charge(double capacityWh, double keepPercent) {
         List<Double> percent = percent(capacityWh);
         double lowest = Collections.min(percent);
-        double lowestHour = course.hour(percent.indexOf(lowest));
+        Double emptyHour = lowest > 0 ? null : (Double) emptyHour(percent, capacityWh);
         return new DayCharge(
                 percent,
                 lowest,
-                lowestHour,
+                emptyHour == null ? course.hour(percent.indexOf(lowest)) : emptyHour,
                 percent.get(percent.size() - 1),
                 keepPercent,
                 firstBelow(percent, keepPercent),
-                lowest > 0 ? null : lowestHour);
+                emptyHour);
     }
 
     private List<Double> percent(double capacityWh) {
         List<Double> percent = new ArrayList<>(List.of(course.day().startPercent()));
         for (int i = 1; i < surplusW.size(); i++) {
             double before = percent.get(i - 1);
-            double gainWh = (surplusW.get(i - 1) + surplusW.get(i)) / 2 * course.stepH();
-            double after = before + 100 * gainWh / capacityWh;
+            double after = before + gainPercent(i, capacityWh);
             percent.add(before <= 0 ? 0 : Math.max(0, Math.min(100, after)));
         }
         return percent;
+    }
+
+    private double gainPercent(int i, double capacityWh) {
+        return 100 * (surplusW.get(i - 1) + surplusW.get(i)) / 2 * course.stepH() / capacityWh;
+    }
+
+    private double emptyHour(List<Double> percent, double capacityWh) {
+        int i = percent.indexOf(0.0);
+        return i == 0
+                ? course.hour(0)
+                : course.hour(i - 1) - course.stepH() * percent.get(i - 1) / gainPercent(i, capacityWh);
     }
 
     private @Nullable Double firstBelow(List<Double> percent, double level) {
