@@ -1,6 +1,10 @@
 package dev.ledgerwing.core.power;
 
+import dev.ledgerwing.core.power.charging.ChargingFindings;
+import dev.ledgerwing.core.power.energy.EnduranceFindings;
+import dev.ledgerwing.core.power.failure.FailureFindings;
 import dev.ledgerwing.core.power.network.NetworkFindings;
+import dev.ledgerwing.core.power.solar.DayFindings;
 import dev.ledgerwing.core.power.wire.WiringFindings;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.verdict.Finding;
@@ -18,7 +22,21 @@ public final class PowerFindings {
         if (statement.isBlank()) {
             return network;
         }
-        return Stream.concat(network.stream(), WiringFindings.of(statement.build(), figures).stream())
+        return Stream.of(
+                        network.stream(),
+                        FailureFindings.of(statement.failures()).stream(),
+                        EnduranceFindings.of(
+                                statement.build(), statement.energy().endurance())
+                                .stream(),
+                        ChargingFindings.of(statement.network()).stream(),
+                        day(statement),
+                        WiringFindings.of(statement.build(), figures).stream())
+                .flatMap(stream -> stream)
                 .toList();
+    }
+
+    private static Stream<Finding> day(PowerStatement statement) {
+        Double wantedMinutes = statement.build().power().rules().wantedMinutes();
+        return Stream.ofNullable(statement.day()).map(day -> DayFindings.of(day, wantedMinutes));
     }
 }

@@ -1,20 +1,44 @@
 package dev.ledgerwing.core.power;
 
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.power.charging.Charging;
+import dev.ledgerwing.core.power.energy.PowerEnergy;
+import dev.ledgerwing.core.power.failure.FailureTable;
 import dev.ledgerwing.core.power.network.ElementLoad;
 import dev.ledgerwing.core.power.network.NetworkStatement;
 import dev.ledgerwing.core.power.network.PowerNetwork;
 import dev.ledgerwing.core.power.network.SourceLoad;
+import dev.ledgerwing.core.power.solar.DayBalance;
 import dev.ledgerwing.core.power.wire.WiringMass;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** Everything there is to say about the supply of a build: one object for page, sheet and review. */
-public record PowerStatement(NetworkStatement network, WiringMass wiring) {
+/**
+ * Everything there is to say about the supply of a build: one object for page, sheet and review.
+ *
+ * @param network with nothing out of order, and {@code failures} with one thing out of order at a time
+ * @param day in the sun; null = none is looked at
+ */
+public record PowerStatement(
+        NetworkStatement network,
+        FailureTable failures,
+        PowerEnergy energy,
+        Charging charging,
+        WiringMass wiring,
+        @Nullable DayBalance day) {
 
     public static PowerStatement of(Build build) {
-        return new PowerStatement(NetworkStatement.of(PowerNetwork.of(build)), WiringMass.of(build));
+        NetworkStatement network = NetworkStatement.of(PowerNetwork.of(build));
+        PowerEnergy energy = PowerEnergy.of(network.network());
+        return new PowerStatement(
+                network,
+                FailureTable.of(network),
+                energy,
+                Charging.of(build),
+                WiringMass.of(build),
+                FlownDay.of(network, energy).orElse(null));
     }
 
     public Build build() {
@@ -30,7 +54,7 @@ public record PowerStatement(NetworkStatement network, WiringMass wiring) {
     public Optional<Double> worstMarginPercent() {
         return Stream.concat(
                         network.elements().stream().map(ElementLoad::marginPercent),
-                        network.sources().stream().map(SourceLoad::marginPercent))
+                        network.sources().stream().filter(SourceLoad::isUsed).map(SourceLoad::marginPercent))
                 .filter(Objects::nonNull)
                 .min(Double::compare);
     }

@@ -4,6 +4,8 @@ import dev.ledgerwing.core.power.PowerStatement;
 import dev.ledgerwing.core.power.network.ElementLoad;
 import dev.ledgerwing.core.power.network.RailState;
 import dev.ledgerwing.core.power.network.SourceLoad;
+import dev.ledgerwing.core.power.solar.DayBalance;
+import dev.ledgerwing.core.power.solar.DayCharge;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -21,10 +23,24 @@ final class PowerFigures {
     static Map<String, Double> of(PowerStatement statement) {
         PowerFigures power = new PowerFigures();
         power.put("power.worstMarginPercent", statement.worstMarginPercent().orElse(null));
+        power.put("power.enduranceMinutes", statement.energy().endurance().minutes());
+        power.day(statement.day());
         statement.network().sources().forEach(power::source);
         statement.network().rails().forEach(power::rail);
         statement.network().elements().forEach(power::element);
         return power.figures;
+    }
+
+    private void day(@Nullable DayBalance day) {
+        if (day == null) {
+            return;
+        }
+        put("power.day.harvestWh", day.harvestWh());
+        put("power.day.consumptionWh", day.consumptionWh());
+        DayCharge charge = day.charge();
+        if (charge != null) {
+            put("power.day.lowestPercent", charge.lowestPercent());
+        }
     }
 
     private void source(SourceLoad load) {
