@@ -16,6 +16,9 @@ import java.util.Set;
  */
 public final class NetworkCase {
 
+    /** Nearer together than this, voltages count as equal. */
+    private static final double SAME_V = 1e-9;
+
     private final PowerNetwork network;
     private final Occasion occasion;
     private final Map<String, List<Way>> usable;
@@ -95,9 +98,9 @@ public final class NetworkCase {
     }
 
     private boolean isHigher(NetworkSolution one, NetworkSolution other) {
-        for (Map.Entry<String, List<Way>> rail : usable.entrySet()) {
-            double more = one.volts(rail.getKey()) - other.volts(rail.getKey());
-            if (rail.getValue().size() > 1 && Math.abs(more) > 1e-9) {
+        for (String rail : network.compared()) {
+            double more = one.volts(rail) - other.volts(rail);
+            if (usable.getOrDefault(rail, List.of()).size() > 1 && Math.abs(more) > SAME_V) {
                 return more > 0;
             }
         }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -26,6 +27,14 @@ public final class PowerNetwork {
 
     private final Build build;
     private final Topology topology;
+    /** Those that are solved, each after all that it is fed from. */
+    private final List<Rail> ordered;
+    /** Their codes, in the order in which choices are compared. */
+    private final List<String> compared;
+    /** All of them, those that are not solved at the end. */
+    private final List<Rail> rails;
+
+    private final Map<String, List<Feed>> feedsInto;
     private final List<Occasion> occasions;
     private final List<SourceModel> sources;
     /** By the code of the feed, in the order of the record. */
@@ -42,6 +51,12 @@ public final class PowerNetwork {
     private PowerNetwork(Build build) {
         this.build = build;
         this.topology = Topology.of(build);
+        this.ordered = topology.ordered();
+        this.compared = topology.compared();
+        this.rails = Stream.of(ordered, topology.looped(), topology.behindLoops())
+                .flatMap(List::stream)
+                .toList();
+        this.feedsInto = topology.feeds().stream().collect(Collectors.groupingBy(Feed::to));
         this.occasions = Occasion.of(build);
         this.sources = topology.sources().stream().map(SourceModel::new).toList();
         this.ways = new LinkedHashMap<>();
@@ -108,9 +123,7 @@ public final class PowerNetwork {
 
     /** From the sources outwards; then those in loops, which are not solved, and those behind them. */
     public List<Rail> rails() {
-        return Stream.of(topology.ordered(), topology.looped(), topology.behindLoops())
-                .flatMap(List::stream)
-                .toList();
+        return rails;
     }
 
     /** Rails that are fed by themselves round about. */
@@ -120,7 +133,7 @@ public final class PowerNetwork {
 
     /** Whether a rail takes no part in the solution, because it is in a loop or behind one. */
     public boolean isUnsolved(String rail) {
-        return topology.ordered().stream().noneMatch(each -> each.code().equals(rail));
+        return !compared.contains(rail);
     }
 
     /** In the order of the record. */
@@ -130,7 +143,7 @@ public final class PowerNetwork {
 
     /** In the order of the record. */
     public List<Feed> feedsInto(String rail) {
-        return feeds().stream().filter(feed -> feed.to().equals(rail)).toList();
+        return feedsInto.getOrDefault(rail, List.of());
     }
 
     /** In the order of the record. */
@@ -180,7 +193,11 @@ public final class PowerNetwork {
     }
 
     List<Rail> ordered() {
-        return topology.ordered();
+        return ordered;
+    }
+
+    List<String> compared() {
+        return compared;
     }
 
     List<SourceModel> models() {

@@ -18,14 +18,15 @@ import java.util.Set;
 /**
  * What hangs on what.
  *
- * @param ordered rails that are in no loop and behind none, each after all that it is fed from; among equals in the order of the record
+ * @param waves rails that are in no loop and behind none: first those fed by sources alone, then those that need these as well, and so on;
+ *     within a wave in the order of the record
  * @param looped rails that are fed by themselves round about
  * @param behindLoops rails that are not in a loop, but fed from one
  * @param loads of every line, in the order of the record; also those that hang on no rail
  */
 record Topology(
         List<PowerSource> sources,
-        List<Rail> ordered,
+        List<List<Rail>> waves,
         List<Rail> looped,
         List<Rail> behindLoops,
         List<Feed> feeds,
@@ -33,18 +34,18 @@ record Topology(
 
     static Topology of(Build build) {
         Power power = build.power();
-        List<Rail> ordered = ordered(power);
+        List<List<Rail>> waves = waves(power);
         List<Rail> rest = new ArrayList<>(power.rails());
-        rest.removeAll(ordered);
+        waves.forEach(rest::removeAll);
         List<Rail> looped = rest.stream()
                 .filter(rail -> reaches(rail.code(), rail.code(), power.feeds()))
                 .toList();
         rest.removeAll(looped);
-        return new Topology(power.sources(), ordered, looped, List.copyOf(rest), power.feeds(), loads(build));
+        return new Topology(power.sources(), waves, looped, List.copyOf(rest), power.feeds(), loads(build));
     }
 
-    private static List<Rail> ordered(Power power) {
-        List<Rail> ordered = new ArrayList<>();
+    private static List<List<Rail>> waves(Power power) {
+        List<List<Rail>> waves = new ArrayList<>();
         Set<String> placed = new HashSet<>();
         List<Rail> waiting = new ArrayList<>(power.rails());
         Set<String> rails = new HashSet<>(waiting.stream().map(Rail::code).toList());
@@ -55,12 +56,26 @@ record Topology(
                             .filter(feed -> feed.to().equals(rail.code()))
                             .allMatch(feed -> !rails.contains(feed.from()) || placed.contains(feed.from())))
                     .toList();
-            ordered.addAll(ready);
+            if (!ready.isEmpty()) {
+                waves.add(ready);
+            }
             ready.forEach(rail -> placed.add(rail.code()));
             waiting.removeAll(ready);
             isMoving = !ready.isEmpty();
         }
-        return ordered;
+        return waves;
+    }
+
+    /** Each after all that it is fed from. */
+    List<Rail> ordered() {
+        return waves.stream().flatMap(List::stream).toList();
+    }
+
+    /** From the sources outwards, in an order that does not depend on the record's. */
+    List<String> compared() {
+        return waves.stream()
+                .flatMap(wave -> wave.stream().map(Rail::code).sorted())
+                .toList();
     }
 
     private static boolean reaches(String from, String to, List<Feed> feeds) {
