@@ -1,4 +1,4 @@
-/** Packs by their cells: energy by phase, endurance, charging. */
+/** Packs by their cells: volts, capacity, currents. */
 @NullMarked
 package dev.ledgerwing.core.power.battery;
 

@@ -6,11 +6,13 @@ import static dev.ledgerwing.core.power.network.PowerWords.quoted;
 
 import dev.ledgerwing.core.build.Pack;
 import dev.ledgerwing.core.build.PowerRules;
+import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The most that full sun pushes into a pack, with everything else off, against what the pack bears. */
 record ChargeCurrentRule(PackCharge charge, PowerRules rules) {
@@ -21,7 +23,7 @@ record ChargeCurrentRule(PackCharge charge, PowerRules rules) {
         if (worstA == null || limitA == null) {
             return finding(
                     Verdict.UNKNOWN,
-                    "How fast the sun may charge " + name() + " is not known: enter " + listed(missing()) + ".");
+                    "How fast the sun may charge " + name() + " is not known: enter " + missing() + ".");
         }
         String push = "In full sun with everything else off up to " + amperes(worstA) + " flow into " + name();
         if (worstA > limitA) {
@@ -36,17 +38,21 @@ record ChargeCurrentRule(PackCharge charge, PowerRules rules) {
                 : finding(Verdict.HOLDS, bears + ".");
     }
 
-    private List<String> missing() {
+    private String missing() {
         Pack pack = charge.pack().pack();
-        List<String> words = new ArrayList<>();
-        for (ChargeWay way : charge.ways()) {
-            way.missing().forEach(word -> words.add("of " + quoted(way.cells().name()) + " " + word));
-        }
-        words.addAll(Missing.of()
-                .when(pack.cellCapacityMah(), "the capacity of its cells")
-                .when(pack.maxChargeC(), "the charging rate they bear")
-                .words());
-        return words;
+        List<String> ofPack = Missing.of()
+                .when(pack.cellCapacityMah(), "the capacity")
+                .when(pack.maxChargeC(), "the charging rate")
+                .words();
+        return Stream.concat(
+                        charge.ways().stream().map(way -> words(way.missing(), way.cells())),
+                        Stream.of(words(ofPack, charge.battery())))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String words(List<String> missing, PowerSource of) {
+        return missing.isEmpty() ? "" : listed(missing) + " of " + quoted(of.name());
     }
 
     private String name() {

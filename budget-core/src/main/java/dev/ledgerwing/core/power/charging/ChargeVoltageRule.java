@@ -70,7 +70,9 @@ record ChargeVoltageRule(ChargeWay way, PowerRules rules) {
         }
         return diodesV == null
                 ? unknown(
-                        against, "Whether hot cells get " + pack() + " full", List.of("the voltage lost in the diode"))
+                        against,
+                        "Whether hot cells get " + pack() + " full",
+                        "the voltage lost in the diode behind " + cells())
                 : against.inV()
                         .finding(
                                 Verdict.HOLDS,
@@ -95,25 +97,27 @@ record ChargeVoltageRule(ChargeWay way, PowerRules rules) {
         return way.feeds().stream().flatMap(feed -> feed.elements().stream());
     }
 
-    private Finding unknown(ChargeAgainst against, String question, List<String> missing) {
-        return against.inV()
-                .finding(
-                        Verdict.UNKNOWN, question + " is not known: enter of " + cells() + " " + listed(missing) + ".");
+    private Finding unknown(ChargeAgainst against, String question, String missing) {
+        return against.inV().finding(Verdict.UNKNOWN, question + " is not known: enter " + missing + ".");
     }
 
-    private List<String> missingOpen() {
-        return Missing.of()
+    private String missingOpen() {
+        return ofCells(Missing.of()
                 .when(way.array().openCircuitV(), "the open-circuit voltage")
-                .when(way.array().voltagePercentPerC(), "how it changes with temperature")
-                .words();
+                .when(way.array().voltagePercentPerC(), "the change of voltage with temperature")
+                .words());
     }
 
-    private List<String> missingBest() {
-        return Missing.of()
+    private String missingBest() {
+        return ofCells(Missing.of()
                 .when(way.array().maxPowerV(), "the voltage of greatest power")
                 .when(way.array().openCircuitV(), "the open-circuit voltage")
-                .when(way.array().voltagePercentPerC(), "how the voltage changes with temperature")
-                .words();
+                .when(way.array().voltagePercentPerC(), "the change of voltage with temperature")
+                .words());
+    }
+
+    private String ofCells(List<String> missing) {
+        return listed(missing) + " of " + cells();
     }
 
     private double fullV() {

@@ -62,11 +62,11 @@ public record ChargeWay(
     /** What must be entered before the current is known, in words. */
     List<String> missing() {
         if (array().connection() == SolarArray.Connection.DIRECT) {
-            return array().shortCircuitA() == null ? List.of("its short-circuit current") : List.of();
+            return array().shortCircuitA() == null ? List.of("the short-circuit current") : List.of();
         }
         return Missing.of()
-                .when(array().maxPowerW(), "its greatest power")
-                .when(array().trackerEfficiencyPercent(), "the efficiency of its tracker")
+                .when(array().maxPowerW(), "the greatest power")
+                .when(array().trackerEfficiencyPercent(), "the efficiency of the tracker")
                 .words();
     }
 }

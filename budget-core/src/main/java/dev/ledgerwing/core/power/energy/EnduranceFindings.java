@@ -83,7 +83,7 @@ public final class EnduranceFindings {
             return finding(Verdict.BREAKS, against + ", " + time(wanted - minutes) + " more.");
         }
         return minutes < wanted * (1 + TIGHT_PERCENT / 100)
-                ? finding(Verdict.TIGHT, against + ", less than " + Figures.percent(TIGHT_PERCENT) + " below that.")
+                ? finding(Verdict.TIGHT, against + ": less than " + Figures.percent(TIGHT_PERCENT) + " more than that.")
                 : finding(Verdict.HOLDS, against + ".");
     }
 
