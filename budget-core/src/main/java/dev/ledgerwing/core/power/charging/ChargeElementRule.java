@@ -38,16 +38,20 @@ record ChargeElementRule(ChargeWay way, NetworkStatement network) {
             return Stream.empty();
         }
         boolean isOver = ofOneA > ratingA;
-        String sentence = "When the sun charges " + quoted(way.battery().name()) + " with everything else off, up to "
+        String flows = "When the sun charges " + quoted(way.battery().name()) + " with everything else off, up to "
                 + amperes(ofOneA) + " flow back through the " + word(element.kind()) + " " + quoted(element.name())
                 + " of "
-                + quoted(load.feed().name())
-                + (isOver ? ", more than the " : ", of the ")
-                + amperes(ratingA) + " it may carry"
-                + (isOver ? "." : ": less than " + Figures.percent(load.reservePercent()) + " is left.");
+                + quoted(load.feed().name());
         return Stream.of(ChargeAgainst.most(ChargingFindings.ELEMENT, subject(load.feed(), element), ofOneA, ratingA)
                 .inA()
-                .finding(isOver ? Verdict.BREAKS : Verdict.TIGHT, sentence));
+                .finding(isOver ? Verdict.BREAKS : Verdict.TIGHT, flows + held(load, ratingA, isOver)));
+    }
+
+    private static String held(ElementLoad load, double ratingA, boolean isOver) {
+        return isOver
+                ? ", more than the " + amperes(ratingA) + " it may carry."
+                : ", of the " + amperes(ratingA) + " it may carry: less than " + Figures.percent(load.reservePercent())
+                        + " is left.";
     }
 
     private static String subject(Feed feed, FeedElement element) {

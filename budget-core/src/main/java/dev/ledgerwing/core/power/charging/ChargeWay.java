@@ -39,6 +39,30 @@ public record ChargeWay(
         return Objects.requireNonNull(battery.pack());
     }
 
+    boolean isDirect() {
+        return array().connection() == SolarArray.Connection.DIRECT;
+    }
+
+    double fullV() {
+        return PackFigures.of(pack()).fullV();
+    }
+
+    /** Lost in all diodes on the way; null = that of one of them is not known. */
+    @Nullable
+    Double diodesV() {
+        double sumV = 0;
+        for (Feed feed : feeds) {
+            for (FeedElement element : feed.elements()) {
+                Double forwardV = element.forwardV();
+                if (element.kind() == FeedElement.Kind.DIODE && forwardV == null) {
+                    return null;
+                }
+                sumV += forwardV == null ? 0 : forwardV;
+            }
+        }
+        return sumV;
+    }
+
     /** What arrives in full sun at nominal voltage of the pack, with everything else off; null = not known. */
     public @Nullable Double nominalA() {
         return ampereAt(PackFigures.of(pack()).nominalV());
@@ -51,7 +75,7 @@ public record ChargeWay(
 
     /** Straight on, the cells give about their short-circuit current at any voltage they reach; a tracker keeps the power. */
     private @Nullable Double ampereAt(double packV) {
-        if (array().connection() == SolarArray.Connection.DIRECT) {
+        if (isDirect()) {
             return array().shortCircuitA();
         }
         Double powerW = array().maxPowerW();
@@ -61,7 +85,7 @@ public record ChargeWay(
 
     /** What must be entered before the current is known, in words. */
     List<String> missing() {
-        if (array().connection() == SolarArray.Connection.DIRECT) {
+        if (isDirect()) {
             return array().shortCircuitA() == null ? List.of("the short-circuit current") : List.of();
         }
         return Missing.of()

@@ -41,7 +41,8 @@ public final class ChargingFindings {
         return Stream.of(
                         Stream.of(new ChargeCurrentRule(charge, rules).finding()),
                         Stream.of(new ChargeStopRule(charge).finding()),
-                        charge.ways().stream().flatMap(way -> new ChargeVoltageRule(way, rules).findings()),
+                        charge.ways().stream().flatMap(way -> new OverchargeRule(way, rules).finding().stream()),
+                        charge.ways().stream().flatMap(way -> new FillRule(way, rules).finding().stream()),
                         charge.ways().stream().flatMap(way -> new ChargeElementRule(way, network).findings()))
                 .flatMap(Function.identity());
     }

@@ -30,7 +30,8 @@ public record Endurance(
         missing = List.copyOf(missing);
     }
 
-    static Endurance of(PowerNetwork network, List<List<NetworkSolution>> flights) {
+    static Endurance of(PowerNetwork network, StandIns standIns) {
+        List<List<NetworkSolution>> flights = standIns.flights();
         List<PackUse> uses = network.sources().stream()
                 .filter(source -> source.kind() == PowerSource.Kind.BATTERY)
                 .map(battery -> new PackUse(network.build(), battery))
@@ -41,7 +42,7 @@ public record Endurance(
                 packs,
                 limiting(uses, packs, flights),
                 FlightPlan.of(network.build()),
-                new EnergyGaps(network)
+                new EnergyGaps(network, standIns.normal())
                         .words(uses.stream().map(PackUse::battery).toList()),
                 flights.stream()
                         .flatMap(List::stream)

@@ -9,14 +9,19 @@ import dev.ledgerwing.core.build.Phase;
 import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.Regulator;
+import dev.ledgerwing.core.power.network.NetworkSolution;
 import dev.ledgerwing.core.power.network.PowerNetwork;
 import dev.ledgerwing.core.power.network.RailLoad;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What must be known before anybody can say how long the packs last, in words. */
-record EnergyGaps(PowerNetwork network) {
+/**
+ * What must be known before anybody can say how long the packs last, in words.
+ *
+ * @param ordinary what is there in the ordinary way, phase by phase
+ */
+record EnergyGaps(PowerNetwork network, List<NetworkSolution> ordinary) {
 
     /** @param drawnFrom packs that give anything on any flight */
     List<String> words(List<PowerSource> drawnFrom) {
@@ -57,11 +62,21 @@ record EnergyGaps(PowerNetwork network) {
         if (goesByWatts && rail.nominalV() == null) {
             words.add("the nominal voltage of " + quoted(rail.name()));
         }
-        if (network.isUnsolved(rail.code())
-                && network.loadsOn(rail.code()).stream().anyMatch(this::runs)) {
-            words.add("a way to " + quoted(rail.name()) + " that is no loop");
+        if (isDarkWhereSomethingRuns(rail)) {
+            words.add(
+                    network.isUnsolved(rail.code())
+                            ? "a way to " + quoted(rail.name()) + " that is no loop"
+                            : "what carries " + quoted(rail.name()));
         }
         return words.stream();
+    }
+
+    /** What is dark draws nothing: the packs would seem to last. */
+    private boolean isDarkWhereSomethingRuns(Rail rail) {
+        return ordinary.stream()
+                .filter(solution -> solution.isDark(rail.code()) && !solution.hasCollapsed(rail.code()))
+                .anyMatch(solution -> network.loadsOn(rail.code()).stream()
+                        .anyMatch(load -> solution.occasion().duty(load) > 0));
     }
 
     private static Stream<String> ofElement(FeedElement element) {

@@ -19,7 +19,7 @@ public record PowerEnergy(List<PhaseEnergy> phases, Endurance endurance) {
 
     public static PowerEnergy of(PowerNetwork network) {
         StandIns standIns = new StandIns(network);
-        Endurance endurance = Endurance.of(network, standIns.flights());
+        Endurance endurance = Endurance.of(network, standIns);
         return new PowerEnergy(
                 standIns.normal().stream()
                         .map(solution -> PhaseEnergy.of(network, solution, minutes(solution, endurance)))

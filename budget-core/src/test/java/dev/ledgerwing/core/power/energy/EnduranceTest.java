@@ -180,6 +180,28 @@ class EnduranceTest {
         isMissing(build, "a way to “Rail main” that is no loop");
     }
 
+    @Test
+    void isNotKnownWhileARailIsDarkThatSomethingHangsOn() {
+        Power power = Flights.power(
+                List.of(Flights.pack("one", 5000.0)),
+                List.of(Flights.rail("main"), Flights.rail("other")),
+                List.of(Flights.feed("one", "main")));
+        isMissing(
+                Flights.build(power, CRUISE, always("board", "main", 2.0), always("lamp", "other", 1.0)),
+                "what carries “Rail other”");
+    }
+
+    @Test
+    void doesNotAskForACarrierOfARailThatNothingHangsOn() {
+        Power power = Flights.power(
+                List.of(Flights.pack("one", 5000.0)),
+                List.of(Flights.rail("main"), Flights.rail("other")),
+                List.of(Flights.feed("one", "main")));
+        assertThat(endurance(Flights.build(power, CRUISE, always("board", "main", 2.0)))
+                        .missing())
+                .isEmpty();
+    }
+
     private static void isMissing(Build build, String word) {
         Endurance endurance = endurance(build);
         assertThat(endurance.missing()).containsExactly(word);
