@@ -30,39 +30,46 @@ public record Endurance(
         missing = List.copyOf(missing);
     }
 
+    /** A pack that gives anything, and how long it lets the flight last. */
+    private record Used(PackUse use, PackEndurance endurance) {
+
+        double minutes() {
+            return known(endurance);
+        }
+    }
+
     static Endurance of(PowerNetwork network, StandIns standIns) {
         List<List<NetworkSolution>> flights = standIns.flights();
-        List<PackUse> uses = network.sources().stream()
+        List<Used> packs = network.sources().stream()
                 .filter(source -> source.kind() == PowerSource.Kind.BATTERY)
                 .map(battery -> new PackUse(network.build(), battery))
                 .filter(use -> flights.stream().anyMatch(use::isDrawnFrom))
+                .map(use -> new Used(use, use.worst(flights)))
                 .toList();
-        List<PackEndurance> packs = uses.stream().map(use -> use.worst(flights)).toList();
         return new Endurance(
-                packs,
-                limiting(uses, packs, flights),
+                packs.stream().map(Used::endurance).toList(),
+                limiting(packs, flights),
                 FlightPlan.of(network.build()),
                 new EnergyGaps(network, standIns.normal())
-                        .words(uses.stream().map(PackUse::battery).toList()),
+                        .words(packs.stream().map(each -> each.use().battery()).toList()),
                 flights.stream()
                         .flatMap(List::stream)
                         .anyMatch(solution -> !solution.collapsed().isEmpty()));
     }
 
     /** On each flight the pack that is spent first; of these the one that lasts longest. */
-    private static @Nullable PackEndurance limiting(
-            List<PackUse> uses, List<PackEndurance> packs, List<List<NetworkSolution>> flights) {
+    private static @Nullable PackEndurance limiting(List<Used> packs, List<List<NetworkSolution>> flights) {
         return flights.stream()
-                .flatMap(flight -> first(uses, packs, flight).stream())
-                .max(Comparator.comparingDouble(Endurance::known))
+                .flatMap(flight -> first(packs, flight).stream())
+                .max(Comparator.comparingDouble(Used::minutes))
+                .map(Used::endurance)
                 .orElse(null);
     }
 
-    private static Optional<PackEndurance> first(
-            List<PackUse> uses, List<PackEndurance> packs, List<NetworkSolution> flight) {
+    private static Optional<Used> first(List<Used> packs, List<NetworkSolution> flight) {
         return packs.stream()
-                .filter(pack -> uses.get(packs.indexOf(pack)).isDrawnFrom(flight))
-                .min(Comparator.comparingDouble(Endurance::known));
+                .filter(pack -> pack.use().isDrawnFrom(flight))
+                .min(Comparator.comparingDouble(Used::minutes));
     }
 
     /** A pack of which nothing is known limits from the start. */

@@ -103,6 +103,22 @@ class EnduranceTest {
         assertThat(endurance(bare).minutes()).isCloseTo(96 - 5, within(1e-9));
     }
 
+    /** Pack b could carry the climb, but is not there in the cruise: pack a must last for both. */
+    @Test
+    void letsAnotherPackCarryWhereTheOneThatStandsInStaysAtHome() {
+        Pack pack = Flights.pack("b", 9000.0).pack();
+        assertThat(pack).isNotNull();
+        Build build = twoPacks(Flights.redundantRail("main"))
+                .withLines(List.of(always("board", "main", 1.0), always("tray", "main", 0.0)))
+                .withSources(List.of(Flights.pack("a", 1000.0), PowerSource.battery("b", "Pack b", "tray", pack)));
+        Build bare = Ledgers.withCases(build, Ledgers.loadCase("bare", Purpose.FLIGHT, List.of("tray")))
+                .withPhases(List.of(
+                        Flights.fixed("climb", 6.0),
+                        new Phase("cruise", "Cruise", null, true, "bare", List.of(), false)));
+        assertThat(limiting(endurance(bare))).isEqualTo("a");
+        assertThat(endurance(bare).minutes()).isCloseTo(48 - 5, within(1e-9));
+    }
+
     @Test
     void isNotLimitedByASupplyFromOutside() {
         Build build = onePack(CRUISE, always("board", "main", 2.0))
