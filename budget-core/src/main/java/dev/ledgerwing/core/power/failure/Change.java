@@ -2,22 +2,28 @@ package dev.ledgerwing.core.power.failure;
 
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.power.network.LoadFlow;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
-/** One state of the supply before and after a failure. */
-record Change(Situation before, Situation after) {
+/**
+ * One state of the supply before and after a failure.
+ *
+ * @param newlyDark loads that the failure takes, by their places in the record
+ */
+record Change(Situation before, Situation after, List<Integer> newlyDark) {
 
     /** A voltage that falls by less than this has not changed. */
     private static final double NOTHING_V = 0.001;
 
-    IntStream newlyDark() {
-        return IntStream.range(0, before.loads().size()).filter(this::isNewlyDark);
-    }
-
-    private boolean isNewlyDark(int load) {
-        return after.loads().get(load).isDark() && !before.loads().get(load).isDark();
+    static Change of(Situation before, Situation after) {
+        List<Integer> newlyDark = IntStream.range(0, before.loads().size())
+                .filter(load -> after.loads().get(load).isDark()
+                        && !before.loads().get(load).isDark())
+                .boxed()
+                .toList();
+        return new Change(before, after, newlyDark);
     }
 
     /** Loads that run on with less voltage than before. */
@@ -45,7 +51,7 @@ record Change(Situation before, Situation after) {
     }
 
     private boolean takesLoad(Rail rail) {
-        return newlyDark()
+        return newlyDark.stream()
                 .anyMatch(load -> rail.code()
                         .equals(before.loads().get(load).load().load().rail()));
     }

@@ -18,13 +18,14 @@ import java.util.Map;
  */
 record Currents(Map<Object, Double> continuousA, Map<Object, Double> peakA) {
 
-    static Currents in(NetworkCase occasion) {
-        return new Currents(in(occasion, LoadLevel.CONTINUOUS), in(occasion, LoadLevel.PEAK));
+    /** @param lowest the same occasion with empty packs at peak load */
+    static Currents in(NetworkCase occasion, Situation lowest) {
+        PowerNetwork network = occasion.network();
+        return new Currents(
+                in(network, occasion.normal(Charge.EMPTY, LoadLevel.CONTINUOUS)), in(network, lowest.solution()));
     }
 
-    private static Map<Object, Double> in(NetworkCase occasion, LoadLevel level) {
-        PowerNetwork network = occasion.network();
-        NetworkSolution solution = occasion.normal(Charge.EMPTY, level);
+    private static Map<Object, Double> in(PowerNetwork network, NetworkSolution solution) {
         Map<Object, Double> amperes = new HashMap<>();
         network.sources().forEach(source -> amperes.put(source.code(), solution.amperes(source.code())));
         for (Feed feed : network.feeds()) {

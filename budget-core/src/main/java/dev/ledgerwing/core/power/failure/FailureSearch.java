@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Solves the supply again for each failure, and holds it against the supply in order. */
 final class FailureSearch {
@@ -28,11 +29,15 @@ final class FailureSearch {
     private record Phased(NetworkCase whole, List<Situation> situations, Currents currents) {
 
         static Phased of(NetworkCase whole) {
-            return new Phased(whole, Situation.toLookAt(whole), Currents.in(whole));
+            List<Situation> situations = Situation.toLookAt(whole);
+            return new Phased(whole, situations, Currents.in(whole, situations.get(situations.size() - 1)));
         }
 
-        NetworkCase with(Outage outage) {
-            return whole.network().on(whole.occasion(), outage);
+        /** The failed network of the occasion before serves again where the same sources are aboard. */
+        NetworkCase with(Outage outage, @Nullable NetworkCase before) {
+            return before != null && before.hasSourcesOf(whole.occasion())
+                    ? before.at(whole.occasion())
+                    : whole.network().on(whole.occasion(), outage);
         }
     }
 
@@ -72,10 +77,12 @@ final class FailureSearch {
     private FailureRow row(Failure failure, Outage outage, List<Clearing> clearings, List<PowerSource> dragged) {
         List<Change> changes = new ArrayList<>();
         List<Overload> overloads = new ArrayList<>();
+        NetworkCase failed = null;
         for (Phased each : occasions) {
-            NetworkCase failed = each.with(outage);
-            each.situations().forEach(before -> changes.add(new Change(before, before.in(failed))));
-            Currents after = Currents.in(failed);
+            failed = each.with(outage, failed);
+            List<Change> now = changes(each.situations(), failed);
+            changes.addAll(now);
+            Currents after = Currents.in(failed, now.get(now.size() - 1).after());
             rated.forEach(one -> one.overload(each.currents(), after).ifPresent(overloads::add));
         }
         List<RailChange> rails = rails(changes);
@@ -92,6 +99,12 @@ final class FailureSearch {
                 redundant(failure, rails));
     }
 
+    private static List<Change> changes(List<Situation> situations, NetworkCase failed) {
+        return situations.stream()
+                .map(before -> Change.of(before, before.in(failed)))
+                .toList();
+    }
+
     private List<RailChange> rails(List<Change> changes) {
         return network().rails().stream()
                 .flatMap(rail -> changes.stream()
@@ -103,13 +116,13 @@ final class FailureSearch {
 
     private static Set<Integer> dark(List<Change> changes) {
         return changes.stream()
-                .flatMap(change -> change.newlyDark().boxed())
+                .flatMap(change -> change.newlyDark().stream())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private DarkLoad darkLoad(int load, List<Change> changes) {
         List<Change> of = changes.stream()
-                .filter(change -> change.newlyDark().anyMatch(each -> each == load))
+                .filter(change -> change.newlyDark().contains(load))
                 .toList();
         double lowestV = of.stream()
                 .mapToDouble(change -> change.after().loads().get(load).atLoadV())
@@ -150,6 +163,9 @@ final class FailureSearch {
 
     /** One of each thing. */
     private List<Overload> worst(List<Overload> overloads) {
+        if (overloads.isEmpty()) {
+            return List.of();
+        }
         return rated.stream()
                 .flatMap(one -> overloads.stream()
                         .filter(each -> each.code().equals(one.code()) && Objects.equals(each.at(), one.at()))

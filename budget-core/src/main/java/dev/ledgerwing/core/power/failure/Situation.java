@@ -28,7 +28,7 @@ record Situation(NetworkSolution solution, List<LoadFlow> loads) {
     /**
      * The states of one occasion to look at. With empty packs and peak loads every voltage is lowest, so a load that is in order then is so
      * in every other state. Where one is not, states in which it is are looked at too: a failure takes nothing from what is dark
-     * already.
+     * already. The lowest is the last.
      */
     static List<Situation> toLookAt(NetworkCase occasion) {
         Situation worst = of(occasion, Charge.EMPTY, LoadLevel.PEAK);

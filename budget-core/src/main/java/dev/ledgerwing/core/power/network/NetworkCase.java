@@ -24,13 +24,11 @@ public final class NetworkCase {
     private final Map<String, List<Way>> usable;
     private final List<Carried> choices;
 
-    private NetworkCase(PowerNetwork network, Occasion occasion, Map<String, List<Way>> usable) {
+    private NetworkCase(PowerNetwork network, Occasion occasion, Map<String, List<Way>> usable, List<Carried> choices) {
         this.network = network;
         this.occasion = occasion;
         this.usable = usable;
-        this.choices = Choice.all(usable).stream()
-                .map(choice -> Carried.of(network, choice))
-                .toList();
+        this.choices = choices;
     }
 
     static NetworkCase of(PowerNetwork network, Occasion occasion, Outage outage) {
@@ -49,7 +47,20 @@ public final class NetworkCase {
                 fed.add(rail.code());
             }
         }
-        return new NetworkCase(network, occasion, usable);
+        List<Carried> choices = Choice.all(usable).stream()
+                .map(choice -> Carried.of(network, choice))
+                .toList();
+        return new NetworkCase(network, occasion, usable, choices);
+    }
+
+    /** Whether the same sources are aboard on another occasion, so that {@link #at} may be asked for it. */
+    public boolean hasSourcesOf(Occasion other) {
+        return network.sources().stream().allMatch(source -> occasion.isAboard(source) == other.isAboard(source));
+    }
+
+    /** The same on another occasion with the same sources aboard; there is nothing to find out anew. */
+    public NetworkCase at(Occasion other) {
+        return new NetworkCase(network, other, usable, choices);
     }
 
     private static List<Way> ways(PowerNetwork network, Rail rail, Set<String> fed, Outage outage) {

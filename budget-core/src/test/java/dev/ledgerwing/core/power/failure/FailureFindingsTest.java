@@ -52,7 +52,7 @@ class FailureFindingsTest {
                 .containsExactlyInAnyOrder(
                         "“Bench first” gives nothing: “Rail avionics” must bear any single failure, but falls from 5.6 V to"
                                 + " 5.1 V (all the time), too little for “Part receiver”.",
-                        "Each of “FUSE of 10.0 A” and “Diode of 0.4 V” in “Feed first to avionics” that fails open: “Rail"
+                        "Each of “Diode of 0.4 V” and “FUSE of 10.0 A” in “Feed first to avionics” that fails open: “Rail"
                                 + " avionics” must bear any single failure, but falls from 5.6 V to 5.1 V (all the"
                                 + " time), too little for “Part receiver”.");
         assertThat(findings).allMatch(finding -> finding.code().equals("power.single-failure"));
