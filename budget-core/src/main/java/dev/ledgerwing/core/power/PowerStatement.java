@@ -32,13 +32,15 @@ public record PowerStatement(
     public static PowerStatement of(Build build) {
         NetworkStatement network = NetworkStatement.of(PowerNetwork.of(build));
         PowerEnergy energy = PowerEnergy.of(network.network());
+        FailureTable failures = FailureTable.of(network);
+        Charging charging = Charging.of(build);
         return new PowerStatement(
                 network,
-                FailureTable.of(network),
+                failures,
                 energy,
-                Charging.of(build),
+                charging,
                 WiringMass.of(build),
-                FlownDay.of(network, energy).orElse(null));
+                FlownDay.of(network, failures, charging, energy).orElse(null));
     }
 
     public Build build() {

@@ -2,6 +2,7 @@ package dev.ledgerwing.core.power.solar;
 
 import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.SolarDay;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param harvestWh what arrives from the cells at the packs, also while these are full, and {@code consumptionWh} what is drawn; null =
  *     not known
  * @param charge how the packs come through it; null while anything is missing
+ * @param uncharged packs beside them that do not last as long
  * @param missing what would have to be known, in words: “the capacity of the packs”
  */
 public record DayBalance(
@@ -22,6 +24,7 @@ public record DayBalance(
         @Nullable Double harvestWh,
         @Nullable Double consumptionWh,
         @Nullable DayCharge charge,
+        List<UnchargedPack> uncharged,
         List<String> missing) {
 
     static final int STEP_MINUTES = 5;
@@ -30,6 +33,7 @@ public record DayBalance(
 
     public DayBalance {
         points = List.copyOf(points);
+        uncharged = List.copyOf(uncharged);
         missing = List.copyOf(missing);
     }
 
@@ -37,7 +41,7 @@ public record DayBalance(
      * The balance of a day.
      *
      * @param sources all that is aboard; those that are not cells are left aside
-     * @param store the packs, all as one
+     * @param store the packs that the cells charge, all as one
      * @param consumptionW what is drawn from the packs in the phase flown all day; null = not known
      */
     public static DayBalance of(
@@ -59,7 +63,22 @@ public record DayBalance(
                 harvestW == null ? null : (Double) course.energyWh(harvestW),
                 consumptionW == null ? null : (Double) (consumptionW * DAY_HOURS),
                 charge,
+                List.of(),
                 inputs.missing());
+    }
+
+    /** The same with packs beside it that the sun does not reach. */
+    public DayBalance beside(List<UnchargedPack> packs) {
+        List<String> alsoMissing = new ArrayList<>(missing);
+        packs.stream()
+                .filter(pack -> pack.lowHour() == null)
+                .forEach(pack -> alsoMissing.add("how long “" + pack.name() + "” lasts"));
+        return new DayBalance(day, sun, points, harvestWh, consumptionWh, charge, packs, alsoMissing);
+    }
+
+    /** Whether everything needed is known, and no pack ever holds less than it must keep. */
+    public boolean isFlownThrough() {
+        return charge != null && charge.isFlownThrough() && uncharged.isEmpty();
     }
 
     private static @Nullable DayCharge charge(DayCourse course, DayInputs inputs, List<Double> harvestW) {

@@ -5,6 +5,7 @@ import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Whether the flight can be kept up through a day and its night. */
@@ -32,7 +33,7 @@ public final class DayFindings {
     public static Finding of(DayBalance balance, @Nullable Double wantedMinutes) {
         DayFindings rule = new DayFindings(balance, wantedMinutes == null ? 0 : wantedMinutes);
         DayCharge charge = balance.charge();
-        return charge == null ? rule.unknown() : rule.known(charge);
+        return charge == null || !balance.missing().isEmpty() ? rule.unknown() : rule.known(charge);
     }
 
     private Finding unknown() {
@@ -44,7 +45,7 @@ public final class DayFindings {
     }
 
     private Finding known(DayCharge charge) {
-        return charge.isFlownThrough() ? flownThrough(charge) : runsLow(charge);
+        return balance.isFlownThrough() ? flownThrough(charge) : runsLow(charge);
     }
 
     private Finding flownThrough(DayCharge charge) {
@@ -63,9 +64,10 @@ public final class DayFindings {
     private Finding runsLow(DayCharge charge) {
         boolean isWanted = wantedMinutes >= DAY_MINUTES;
         String sentence = (isWanted
-                        ? "The flight shall last " + wanted() + ", but the packs "
-                        : "The flight cannot be kept up through the night: the packs ")
-                + low(charge) + ".";
+                        ? "The flight shall last " + wanted() + ", but "
+                        : "The flight cannot be kept up through the night: ")
+                + (charge.isFlownThrough() ? "" : "the packs " + low(charge) + ". ")
+                + uncharged();
         return finding(isWanted ? Verdict.BREAKS : Verdict.TIGHT, charge, sentence);
     }
 
@@ -83,6 +85,16 @@ public final class DayFindings {
         return below + lowest;
     }
 
+    private String uncharged() {
+        return balance.uncharged().stream().map(DayFindings::uncharged).collect(Collectors.joining(" "));
+    }
+
+    private static String uncharged(UnchargedPack pack) {
+        Double lowHour = pack.lowHour();
+        String from = lowHour == null ? "" : " from " + ClockHour.text(lowHour) + " on";
+        return "“" + pack.name() + "” is charged by no cells and holds only what must stay in it" + from + ".";
+    }
+
     private String wanted() {
         return Figures.number(wantedMinutes / 60, 1) + " h";
     }
@@ -92,6 +104,16 @@ public final class DayFindings {
         Double keep = charge == null ? null : charge.keepPercent();
         Double left = charge == null ? null : charge.lowestPercent() - charge.keepPercent();
         return new Finding(
-                DAY, Budget.POWER, verdict, "Day in the sun", null, lowest, keep, left, "%", sentence, List.of());
+                DAY,
+                Budget.POWER,
+                verdict,
+                "Day in the sun",
+                null,
+                lowest,
+                keep,
+                left,
+                "%",
+                sentence.strip(),
+                List.of());
     }
 }

@@ -42,7 +42,7 @@ record DayInputs(
     List<String> missing() {
         List<String> missing = new ArrayList<>();
         if (cells.isEmpty()) {
-            missing.add("which cells there are");
+            missing.add("cells that charge a pack");
         }
         cells.forEach(each -> missing.addAll(new CellGaps(each).words()));
         boolean isTied = cells.stream().flatMap(DayInputs::array).anyMatch(DayInputs::isTied);

@@ -163,7 +163,7 @@ class DayBalanceTest {
         DayBalance balance = DayBalance.of(Days.JUNE, List.of(), Days.PACKS, 30.0);
 
         assertThat(balance.harvestWh()).isNull();
-        assertThat(balance.missing()).containsExactly("which cells there are");
+        assertThat(balance.missing()).containsExactly("cells that charge a pack");
     }
 
     @Test

@@ -93,6 +93,31 @@ class DayFindingsTest {
         DayBalance balance = DayBalance.of(Days.JUNE, List.of(), Days.PACKS, 30.0);
 
         assertThat(DayFindings.of(balance, null).verdict()).isEqualTo(Verdict.UNKNOWN);
-        assertThat(DayFindings.of(balance, null).sentence()).endsWith("which cells there are.");
+        assertThat(DayFindings.of(balance, null).sentence()).endsWith("cells that charge a pack.");
+    }
+
+    private static DayBalance beside(@Nullable Double lowHour) {
+        return Days.balance(Days.starting(Days.JUNE, 20, 90), 15.0)
+                .beside(List.of(new UnchargedPack("Standby pack", lowHour)));
+    }
+
+    /** What the cells charge lasts; a pack that they do not charge and that nothing stands in for does not. */
+    @Test
+    void namesAPackThatTheSunDoesNotReach() {
+        Finding finding = DayFindings.of(beside(26.5), null);
+
+        assertThat(finding.verdict()).isEqualTo(Verdict.TIGHT);
+        assertThat(finding.sentence())
+                .isEqualTo("The flight cannot be kept up through the night: “Standby pack” is charged by no cells and"
+                        + " holds only what must stay in it from 02:30 on.");
+        assertThat(DayFindings.of(beside(26.5), 1440.0).verdict()).isEqualTo(Verdict.BREAKS);
+    }
+
+    @Test
+    void doesNotKnowWhereAnotherPackIsNotKnown() {
+        Finding finding = DayFindings.of(beside(null), null);
+
+        assertThat(finding.verdict()).isEqualTo(Verdict.UNKNOWN);
+        assertThat(finding.sentence()).endsWith("how long “Standby pack” lasts.");
     }
 }
