@@ -11,8 +11,10 @@ import org.jspecify.annotations.Nullable;
  * A choice of carriers made into a forest.
  *
  * @param nodes of sources and rails in it, by their codes; what is not named is dark
+ * @param loadNodes where each load of the network hangs; -1 where it is dark or on no rail
  */
-record Carried(Choice choice, Forest.Shape shape, Map<String, Integer> nodes) {
+@SuppressWarnings("ArrayRecordComponent") // never compared
+record Carried(Choice choice, Forest.Shape shape, Map<String, Integer> nodes, int[] loadNodes) {
 
     static Carried of(PowerNetwork network, Choice choice) {
         Forest forest = new Forest();
@@ -27,7 +29,14 @@ record Carried(Choice choice, Forest.Shape shape, Map<String, Integer> nodes) {
                 nodes.put(rail.code(), forest.addWay(from, way));
             }
         }
-        return new Carried(choice, forest.shape(), nodes);
+        return new Carried(choice, forest.shape(), nodes, loadNodes(network, nodes));
+    }
+
+    private static int[] loadNodes(PowerNetwork network, Map<String, Integer> nodes) {
+        return network.loads().stream()
+                .map(load -> load.load().rail())
+                .mapToInt(rail -> rail == null ? -1 : nodes.getOrDefault(rail, -1))
+                .toArray();
     }
 
     NetworkSolution solve(NetworkCase situation, Drawn drawn) {
@@ -39,11 +48,11 @@ record Carried(Choice choice, Forest.Shape shape, Map<String, Integer> nodes) {
         }
         double[] constantA = new double[shape.size()];
         double[] constantW = new double[shape.size()];
-        List<RailLoad> loads = network.loads();
+        List<LoadModel> loads = network.loadModels();
         for (int i : network.summingOrder()) {
-            int node = node(loads.get(i).load().rail());
+            int node = loadNodes[i];
             if (node >= 0 && loads.get(i).isConstantPower()) {
-                constantW[node] += loads.get(i).watts(drawn.demandA()[i]);
+                constantW[node] += loads.get(i).load().watts(drawn.demandA()[i]);
             } else if (node >= 0) {
                 constantA[node] += drawn.demandA()[i];
             }

@@ -140,24 +140,23 @@ public final class NetworkSolution {
     public List<LoadFlow> loads() {
         List<LoadFlow> flows = new ArrayList<>();
         Set<String> starved = starvedRails();
-        List<RailLoad> loads = network().loads();
-        for (int i = 0; i < loads.size(); i++) {
-            String rail = loads.get(i).load().rail();
+        List<LoadModel> models = network().loadModels();
+        for (int i = 0; i < models.size(); i++) {
+            String rail = models.get(i).load().load().rail();
             if (rail != null) {
-                flows.add(flow(loads.get(i), drawn.demandA()[i], volts(rail), starved.contains(rail)));
+                flows.add(flow(models.get(i), drawn.demandA()[i], volts(rail), starved.contains(rail)));
             }
         }
         return flows;
     }
 
-    private LoadFlow flow(RailLoad load, double demandA, double volts, boolean isStarved) {
-        boolean runs = occasion().duty(load) > 0;
+    private LoadFlow flow(LoadModel model, double demandA, double volts, boolean isStarved) {
+        boolean runs = demandA > 0 || occasion().duty(model.load()) > 0;
         if (volts <= 0) {
-            return new LoadFlow(load, runs, 0, 0, false);
+            return new LoadFlow(model.load(), runs, 0, 0, false);
         }
-        double current = load.isConstantPower() ? load.watts(demandA) / volts : demandA;
-        double atLoadV = volts - current / load.line().quantity() * network().leadOhm(load);
-        return new LoadFlow(load, runs, current, atLoadV, isStarved);
+        double current = model.amperes(demandA, volts);
+        return new LoadFlow(model.load(), runs, current, model.atLoadV(current, volts), isStarved);
     }
 
     /** Rails behind a regulator that gets less than it needs to work at all: nobody knows what it gives then. */

@@ -4,8 +4,6 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Rail;
-import dev.ledgerwing.core.build.WireRun;
-import dev.ledgerwing.core.power.wire.Wires;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -37,6 +35,8 @@ public final class PowerNetwork {
     private final Map<String, List<Feed>> feedsInto;
     private final List<Occasion> occasions;
     private final List<SourceModel> sources;
+    /** In the order of {@link #loads()}. */
+    private final List<LoadModel> loadModels;
     /** By the code of the feed, in the order of the record. */
     private final Map<String, Way> ways;
     /** By the code of a source or rail. */
@@ -58,7 +58,10 @@ public final class PowerNetwork {
                 .toList();
         this.feedsInto = topology.feeds().stream().collect(Collectors.groupingBy(Feed::to));
         this.occasions = Occasion.of(build);
-        this.sources = topology.sources().stream().map(SourceModel::new).toList();
+        this.sources = topology.sources().stream().map(SourceModel::of).toList();
+        this.loadModels = topology.loads().stream()
+                .map(load -> LoadModel.of(load, build.power().rules().wireCInForce()))
+                .toList();
         this.ways = new LinkedHashMap<>();
         this.highestV = new HashMap<>();
         this.demands = occasions.stream().map(this::demands).toList();
@@ -213,14 +216,12 @@ public final class PowerNetwork {
         return demands.get(occasions.indexOf(occasion)).getOrDefault(level, new double[0]);
     }
 
-    int[] summingOrder() {
-        return summingOrder;
+    List<LoadModel> loadModels() {
+        return loadModels;
     }
 
-    /** Of the leads of one piece, out and back; none recorded counts as none. */
-    double leadOhm(RailLoad load) {
-        WireRun lead = load.load().lead();
-        return lead == null ? 0 : Wires.loopOhm(lead, build.power().rules().wireCInForce());
+    int[] summingOrder() {
+        return summingOrder;
     }
 
     /** The elements of a feed, in their order, as they are placed. */

@@ -3,10 +3,20 @@ package dev.ledgerwing.core.power.network;
 import dev.ledgerwing.core.build.Pack;
 import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.power.battery.PackFigures;
+import java.util.EnumMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** A source as the solver sees it: an open voltage behind an inner resistance. */
-record SourceModel(PowerSource source) {
+record SourceModel(PowerSource source, Map<Charge, Double> openV) {
+
+    static SourceModel of(PowerSource source) {
+        Map<Charge, Double> openV = new EnumMap<>(Charge.class);
+        for (Charge charge : Charge.values()) {
+            openV.put(charge, openV(source, charge));
+        }
+        return new SourceModel(source, openV);
+    }
 
     /** Solar cells give nothing in the clouds and at night; a supply without a voltage cannot be reckoned with. */
     boolean gives() {
@@ -19,6 +29,10 @@ record SourceModel(PowerSource source) {
 
     /** Voltage without any current; a supply from outside has one only. */
     double openV(Charge charge) {
+        return openV.getOrDefault(charge, 0.0);
+    }
+
+    private static double openV(PowerSource source, Charge charge) {
         Pack pack = source.pack();
         Double outputV = source.outputV();
         if (pack == null) {
