@@ -81,7 +81,9 @@ record ClearSky(double zenithDeg, double relativeAirMass, double pressureHPa, At
                 -Math.pow(depth, 0.873) * (1 + depth - Math.pow(depth, 0.7088)) * Math.pow(relativeAirMass, 0.9108));
     }
 
+    /** Haze that only absorbs lets through no less than haze that scatters as well; right at the horizon the fit says otherwise. */
     private double hazeAbsorption(double haze) {
-        return 1 - 0.1 * (1 - relativeAirMass + Math.pow(relativeAirMass, 1.06)) * (1 - haze);
+        double fitted = 1 - 0.1 * (1 - relativeAirMass + Math.pow(relativeAirMass, 1.06)) * (1 - haze);
+        return Math.max(haze, fitted);
     }
 }

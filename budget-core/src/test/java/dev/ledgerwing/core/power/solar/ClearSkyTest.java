@@ -112,4 +112,18 @@ class ClearSkyTest {
                     .isEmpty();
         }
     }
+
+    /** Seen at a hundredth of a degree above the horizon, where the fit of the haze breaks down. */
+    @Test
+    void neverTakesLightAway() {
+        for (double elevationDeg : new double[] {0.0001, 0.01, 0.02, 0.1, 1}) {
+            for (double pressureHPa : new double[] {1074, 1013, 300, 11}) {
+                Irradiance light = ClearSky.light(new SunPosition(90 - elevationDeg, 180), pressureHPa, 80);
+
+                assertThat(light.directNormal()).isNotNegative();
+                assertThat(light.diffuse()).as("%s degrees", elevationDeg).isNotNegative();
+                assertThat(light.global()).isGreaterThanOrEqualTo(light.diffuse());
+            }
+        }
+    }
 }
