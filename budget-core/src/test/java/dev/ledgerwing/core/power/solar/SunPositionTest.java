@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Worked example of Reda and Andreas, Solar Energy 76(5), 577-589, 2004 (NREL/TP-560-34302). */
@@ -53,6 +55,26 @@ class SunPositionTest {
             assertThat(sun.riseHour()).as("rise, %d h", hours).isCloseTo((6.2 + 7 + hours + 24) % 24, within(0.05));
             assertThat(sun.setHour()).as("set, %d h", hours).isCloseTo((17.3 + 7 + hours + 24) % 24, within(0.05));
         }
+    }
+
+    /** In the far north in June the sun of one date goes down after midnight: on each date it first sets, then rises. */
+    @Test
+    void setsOnTheDateOfTheClockAlsoAfterMidnight() {
+        DaySun sun = DaySun.of(LocalDate.of(2026, 6, 21), ZoneOffset.ofHours(1), 65, -8);
+
+        assertThat(sun.kind()).isEqualTo(DaySun.Kind.DAY_AND_NIGHT);
+        assertThat(sun.setHour()).isBetween(0.0, 1.0);
+        assertThat(sun.riseHour()).isBetween(2.0, 3.0);
+        // the upper edge of a sun 0.83 degrees below: bending of light and half its width
+        assertThat(elevationDeg(sun.setHour())).isBetween(-0.9, 0.0);
+        assertThat(elevationDeg(sun.riseHour())).isBetween(-0.9, 0.0);
+    }
+
+    private static double elevationDeg(@Nullable Double hour) {
+        ZonedDateTime moment = LocalDate.of(2026, 6, 21)
+                .atStartOfDay(ZoneOffset.ofHours(1))
+                .plusSeconds(Math.round(Objects.requireNonNull(hour) * 3600));
+        return 90 - SunPosition.at(moment, new Standpoint(65, -8, 0, 1013, 10)).zenithDeg();
     }
 
     @Test
