@@ -30,7 +30,22 @@ enum Pen {
     PART("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"0.9\""),
     MOVABLE("fill=\"currentColor\" fill-opacity=\"0.17\" stroke=\"currentColor\" stroke-width=\"1.6\""),
     EXTRA("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.1\" stroke-dasharray=\"2.5 2\""),
-    BEAM("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.8\"");
+    BEAM("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.8\""),
+    FEED("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.3\""),
+    FEED_DARK(
+            "fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.3\" stroke-dasharray=\"3 3\" stroke-opacity=\"0.6\""),
+    BUS("fill=\"none\" stroke=\"currentColor\" stroke-width=\"3.4\""),
+    BUS_DARK(
+            "fill=\"none\" stroke=\"currentColor\" stroke-width=\"3.4\" stroke-dasharray=\"3 3\" stroke-opacity=\"0.6\""),
+    SYMBOL("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.2\" stroke-linejoin=\"round\""),
+    SYMBOL_DARK(
+            "fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.2\" stroke-dasharray=\"2 1.6\" stroke-opacity=\"0.6\""),
+    CROSS("fill=\"none\" stroke=\"currentColor\" stroke-width=\"2.6\" stroke-linecap=\"round\""),
+    LOAD_ROOM("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"0.8\""),
+    LOAD("fill=\"currentColor\" stroke=\"none\""),
+    LOAD_FREE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.9\" stroke-dasharray=\"2 1.5\""),
+    VERDICT("fill=\"currentColor\" stroke=\"currentColor\" stroke-width=\"1\""),
+    VERDICT_OPEN("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.2\"");
 
     private final String attributes;
 

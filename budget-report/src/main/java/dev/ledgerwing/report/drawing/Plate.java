@@ -122,6 +122,23 @@ final class Plate {
         sector(centre, radius, false);
     }
 
+    /** A line going over another one, from left to right. */
+    void hop(Spot centre, double radius, Pen pen) {
+        strokes.add(new Stroke(centre.plus(-radius, 0), centre.plus(radius, 0), pen));
+        path(
+                "M" + at(centre.plus(-radius, 0)) + "A" + number(radius) + " " + number(radius) + " 0 0 1 "
+                        + at(centre.plus(radius, 0)),
+                pen);
+    }
+
+    /** The right half of a disc. */
+    void half(Spot centre, double radius, Pen pen) {
+        path(
+                "M" + at(centre.plus(0, -radius)) + "A" + number(radius) + " " + number(radius) + " 0 0 1 "
+                        + at(centre.plus(0, radius)) + "Z",
+                pen);
+    }
+
     /** A filled quarter of a circle: the upper right or the lower left one. */
     private void sector(Spot centre, double radius, boolean upperRight) {
         double way = upperRight ? radius : -radius;
