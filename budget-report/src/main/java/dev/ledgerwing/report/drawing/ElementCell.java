@@ -21,10 +21,15 @@ record ElementCell(Plate plate, ElementMark element, double width) {
     }
 
     private int notes() {
-        boolean failed = element.state() == State.FAILED;
-        Verdict verdict = element.load().verdict();
-        int bar = element.load().percent() == null ? 0 : 1;
-        return failed ? 1 : verdict == null ? (rating().isEmpty() ? 0 : 1) : 1 + bar;
+        return switch (element.state()) {
+            case FAILED -> 1;
+            case DARK -> 0;
+            case LIT -> element.load().verdict() == null ? (rating().isEmpty() ? 0 : 1) : 1 + bar();
+        };
+    }
+
+    private int bar() {
+        return element.load().percent() == null ? 0 : 1;
     }
 
     private List<String> name() {
@@ -59,6 +64,8 @@ record ElementCell(Plate plate, ElementMark element, double width) {
         Verdict verdict = element.load().verdict();
         if (element.state() == State.FAILED) {
             plate.small(base, Anchor.MIDDLE, "failed: " + element.failure());
+        } else if (element.state() == State.DARK) {
+            return; // nothing flows that could be judged
         } else if (verdict == null) {
             if (!rating().isEmpty()) {
                 plate.small(base, Anchor.MIDDLE, plate.smallLetters().cut(rating(), width - 4));

@@ -1,6 +1,6 @@
 package dev.ledgerwing.report.drawing;
 
-import dev.ledgerwing.core.build.FeedElement;
+import dev.ledgerwing.core.power.network.PowerWords;
 import dev.ledgerwing.report.drawing.PowerView.ElementMark;
 import dev.ledgerwing.report.drawing.PowerView.LoadMark;
 import dev.ledgerwing.report.drawing.PowerView.State;
@@ -8,24 +8,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What is drawn, in words for those who point at it or do not see it. */
-public final class ElementWords {
+final class ElementWords {
 
     private ElementWords() {}
-
-    /** {@code wire}, {@code current sensor}. */
-    public static String of(FeedElement.Kind kind) {
-        return switch (kind) {
-            case WIRE -> "wire";
-            case CONNECTOR -> "plug";
-            case FUSE -> "fuse";
-            case BREAKER -> "breaker";
-            case SWITCH -> "switch";
-            case SENSOR -> "current sensor";
-            case DIODE -> "diode";
-            case REGULATOR -> "regulator";
-            case MOTOR_CONTROLLER -> "motor controller";
-        };
-    }
 
     /** {@code Main fuse, fuse: 63 % of 10 A, tight}. */
     static String told(ElementMark element) {
@@ -37,11 +22,11 @@ public final class ElementWords {
             case DARK -> "dark";
             case FAILED -> "failed: " + element.failure();
         };
-        String figures =
-                share.isEmpty() || load.rating().isEmpty() ? share + load.rating() : share + " of " + load.rating();
-        String said = Stream.of(figures, element.state() == State.LIT ? verdict : "", state)
+        boolean lit = element.state() == State.LIT;
+        String of = share.isEmpty() || load.rating().isEmpty() ? "" : " of ";
+        String said = Stream.of(lit ? share + of + load.rating() : "", lit ? verdict : "", state)
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(", "));
-        return element.name() + ", " + of(element.kind()) + (said.isEmpty() ? "" : ": " + said);
+        return element.name() + ", " + PowerWords.word(element.kind()) + (said.isEmpty() ? "" : ": " + said);
     }
 }

@@ -104,7 +104,7 @@ final class FeedChart {
 
     private void lines(Lane lane, Pen pen) {
         Node from = node(lane.feed().from());
-        plate.circle(new Spot(from.busX(), lane.firstY()), DOT, Pen.VERDICT);
+        plate.circle(new Spot(from.busX(), lane.firstY()), DOT, Pen.ARROW);
         double start = from.busX();
         List<Row> rows = lane.rows();
         for (int index = 0; index < rows.size() - 1; index++) {
@@ -141,7 +141,7 @@ final class FeedChart {
     }
 
     private void arrow(Spot tip) {
-        plate.fill(List.of(tip, tip.plus(-ARROW, -3.5), tip.plus(-ARROW, 3.5)), Pen.VERDICT);
+        plate.fill(List.of(tip, tip.plus(-ARROW, -3.5), tip.plus(-ARROW, 3.5)), Pen.ARROW);
     }
 
     /** A level line that goes over every bar but its own. */

@@ -9,6 +9,9 @@ import java.util.stream.Stream;
  */
 public final class FeedDiagram {
 
+    /** Taller than this many times its width it is made narrower on paper, to stay on one page. */
+    private static final double TALL = 1.35;
+
     private FeedDiagram() {}
 
     public static String svg(PowerView view, Layout layout) {
@@ -20,7 +23,8 @@ public final class FeedDiagram {
         double at = sentences(view, plate);
         Double below = layout.isWide() ? FeedChart.draw(view, plate, at) : null;
         double bottom = below == null ? new FeedLadder(view, plate).draw(at) : below;
-        return plate.finish("feeds", name(view), bottom + Board.EDGE);
+        boolean tall = bottom > TALL * layout.width();
+        return plate.finish(tall ? "feeds tall" : "feeds", name(view), bottom + Board.EDGE);
     }
 
     private static double sentences(PowerView view, Plate plate) {

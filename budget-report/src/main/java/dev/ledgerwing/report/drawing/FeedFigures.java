@@ -6,6 +6,8 @@ import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.WireRun;
+import dev.ledgerwing.core.power.network.PowerWords;
+import dev.ledgerwing.core.power.wire.WireGauge;
 import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.report.drawing.PowerView.LoadMark;
 import dev.ledgerwing.report.drawing.PowerView.State;
@@ -19,6 +21,10 @@ class FeedFigures {
 
     FeedFigures(Build build) {
         this.build = build;
+    }
+
+    Build build() {
+        return build;
     }
 
     String failure() {
@@ -37,12 +43,9 @@ class FeedFigures {
     static String rating(FeedElement element) {
         Double rating = element.ratingA();
         WireRun wire = element.wire();
-        return rating != null ? PowerViews.amount(rating, "A") : wire == null ? "" : "AWG " + gauge(wire.awg());
-    }
-
-    /** {@code 22}, {@code 2/0}. */
-    static String gauge(int awg) {
-        return awg > 0 ? Integer.toString(awg) : (1 - awg) + "/0";
+        return rating != null
+                ? PowerWords.amperes(rating)
+                : wire == null ? "" : WireGauge.of(wire.awg()).label();
     }
 
     @Nullable

@@ -77,12 +77,11 @@ final class FeedLadder {
         double start = base + 7;
         double at = start + 6;
         double end = at + feed.elements().size() * rowHeight() + 2;
-        plate.circle(new Spot(LINE, start), 2.6, Pen.VERDICT);
+        plate.circle(new Spot(LINE, start), 2.6, Pen.ARROW);
         plate.line(new Spot(LINE, start), new Spot(LINE, end), pen);
         plate.line(new Spot(LINE, end), new Spot(BUS + 2, end), pen);
         plate.fill(
-                List.of(new Spot(BUS + 2, end), new Spot(BUS + 8, end - 3.5), new Spot(BUS + 8, end + 3.5)),
-                Pen.VERDICT);
+                List.of(new Spot(BUS + 2, end), new Spot(BUS + 8, end - 3.5), new Spot(BUS + 8, end + 3.5)), Pen.ARROW);
         plate.close();
         for (ElementMark element : feed.elements()) {
             element(element, at);
@@ -110,6 +109,9 @@ final class FeedLadder {
 
     private void said(ElementMark element, Spot base) {
         Verdict verdict = element.load().verdict();
+        if (element.state() == State.DARK) {
+            return; // nothing flows that could be judged
+        }
         if (element.state() == State.FAILED) {
             plate.small(base, Anchor.START, "failed: " + element.failure());
         } else if (verdict == null) {

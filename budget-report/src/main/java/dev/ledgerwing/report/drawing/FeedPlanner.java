@@ -53,7 +53,7 @@ final class FeedPlanner {
         double left = columns.left(column);
         double width = columns.right(column) - left;
         NodeText text = text(code, width);
-        double upper = room(columns.busX(code), left + width, text.height(), atLeast);
+        double upper = room(left - 1, left + width, text.height(), atLeast);
         Spot corner = new Spot(left, upper);
         nodes.put(code, new Node(code, column, columns.busX(code), text, corner, upper, upper + text.height()));
         feedsInOrder(code).forEach(this::lane);

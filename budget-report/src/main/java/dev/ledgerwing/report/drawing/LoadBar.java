@@ -8,7 +8,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Demand against rating as a bar: filled up to the demand, a long stroke where the rating ends, a dashed one where the reserve begins;
+ * Demand against rating as a bar: filled up to the demand, a long stroke where the rating ends, a short one where the reserve begins;
  * the share in figures, and the verdict as shape and word.
  */
 record LoadBar(Plate plate, LoadMark load) {
@@ -38,7 +38,7 @@ record LoadBar(Plate plate, LoadMark load) {
             plate.area(area(left, at(percent)), Pen.LOAD);
         }
         double reserve = at(100 - load.reservePercent());
-        plate.line(left.plus(reserve, -DEPTH / 2 - 1), left.plus(reserve, DEPTH / 2 + 1), Pen.LOAD_FREE);
+        plate.line(left.plus(reserve, -DEPTH / 2 - 3), left.plus(reserve, -DEPTH / 2), Pen.EDGE);
         plate.line(left.plus(at(100), -DEPTH / 2 - 3), left.plus(at(100), DEPTH / 2 + 3), Pen.EDGE);
         plate.close();
         if (percent != null) {
@@ -80,15 +80,15 @@ record LoadBar(Plate plate, LoadMark load) {
 
     private static void mark(Plate plate, Spot centre, Verdict verdict) {
         switch (verdict) {
-            case HOLDS -> plate.circle(centre, MARK, Pen.VERDICT);
+            case HOLDS -> plate.circle(centre, MARK, Pen.SHAPE);
             case TIGHT -> {
-                plate.circle(centre, MARK, Pen.VERDICT_OPEN);
-                plate.half(centre, MARK, Pen.VERDICT);
+                plate.circle(centre, MARK, Pen.SHAPE_OPEN);
+                plate.half(centre, MARK, Pen.SHAPE);
             }
             case BREAKS ->
                 plate.polygon(
-                        List.of(centre.plus(0, -MARK), centre.plus(MARK, MARK), centre.plus(-MARK, MARK)), Pen.VERDICT);
-            case UNKNOWN -> plate.diamond(centre, MARK, Pen.VERDICT_OPEN);
+                        List.of(centre.plus(0, -MARK), centre.plus(MARK, MARK), centre.plus(-MARK, MARK)), Pen.SHAPE);
+            case UNKNOWN -> plate.diamond(centre, MARK, Pen.SHAPE_OPEN);
         }
     }
 

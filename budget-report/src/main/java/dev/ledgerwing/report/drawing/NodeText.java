@@ -90,6 +90,10 @@ record NodeText(
         return state == State.LIT;
     }
 
+    private String word() {
+        return state == State.DARK ? "dark" : symbol == null ? "shorted" : "failed";
+    }
+
     private boolean hasVerdict() {
         return verdict != null && isLit();
     }
@@ -110,7 +114,7 @@ record NodeText(
         }
         base = base.plus(0, below());
         if (!isLit()) {
-            plate.label(base, Anchor.START, state == State.DARK ? "dark" : "failed");
+            plate.label(base, Anchor.START, word());
             base = base.plus(0, step());
         }
         base = judged(base);

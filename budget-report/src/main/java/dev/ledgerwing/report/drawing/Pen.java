@@ -43,9 +43,13 @@ enum Pen {
     CROSS("fill=\"none\" stroke=\"currentColor\" stroke-width=\"2.6\" stroke-linecap=\"round\""),
     LOAD_ROOM("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"0.8\""),
     LOAD("fill=\"currentColor\" stroke=\"none\""),
-    LOAD_FREE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.9\" stroke-dasharray=\"2 1.5\""),
-    VERDICT("fill=\"currentColor\" stroke=\"currentColor\" stroke-width=\"1\""),
-    VERDICT_OPEN("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.2\"");
+    CURVE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"2\" stroke-linejoin=\"round\""),
+    CURVE_DASHED("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.6\" stroke-dasharray=\"7 4\""),
+    CURVE_DOTTED("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.2\" stroke-dasharray=\"2 3\""),
+    FLOOR("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.6\" stroke-dasharray=\"10 3 2 3\""),
+    STACK("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.9\""),
+    SHAPE("fill=\"currentColor\" stroke=\"currentColor\" stroke-width=\"1\""),
+    SHAPE_OPEN("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.2\"");
 
     private final String attributes;
 

@@ -69,6 +69,14 @@ final class Plate {
         path("M" + corners.stream().map(Plate::at).collect(Collectors.joining("L")) + "Z", pen);
     }
 
+    /** Straight from each spot to the next. */
+    void curve(List<Spot> spots, Pen pen) {
+        for (int next = 1; next < spots.size(); next++) {
+            strokes.add(new Stroke(spots.get(next - 1), spots.get(next), pen));
+        }
+        path("M" + spots.stream().map(Plate::at).collect(Collectors.joining("L")), pen);
+    }
+
     /** A shape without an outline. */
     void fill(List<Spot> corners, Pen pen) {
         path("M" + corners.stream().map(Plate::at).collect(Collectors.joining("L")) + "Z", pen);

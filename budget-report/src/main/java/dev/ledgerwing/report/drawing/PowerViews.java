@@ -9,6 +9,7 @@ import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.SolarArray;
+import dev.ledgerwing.core.power.network.PowerWords;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.report.drawing.PowerView.ElementMark;
 import dev.ledgerwing.report.drawing.PowerView.FeedMark;
@@ -93,7 +94,7 @@ final class PowerViews {
     private static String load(PartLine line, ElectricalLoad load) {
         Double typical = load.typicalA();
         String each = line.quantity() == 1 ? "" : line.quantity() + " × ";
-        return line.name() + " " + each + (typical == null ? "current not known" : amount(typical, "A"));
+        return each + (typical == null ? "current not known" : PowerWords.amperes(typical)) + " " + line.name();
     }
 
     private FeedMark feed(Feed feed) {

@@ -7,6 +7,7 @@ import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.report.sheet.BalanceSummary;
 import dev.ledgerwing.report.sheet.Fact;
 import dev.ledgerwing.report.sheet.MassSummary;
+import dev.ledgerwing.report.sheet.PowerSummary;
 import dev.ledgerwing.report.text.PlainPage;
 
 /** A review for people at a terminal. */
@@ -32,6 +33,8 @@ public final class ReviewText {
         mass();
         page.blank();
         balance();
+        page.blank();
+        power();
         page.blank().line("Findings");
         review.findings().forEach(this::finding);
         page.blank().line(conclusion());
@@ -47,6 +50,12 @@ public final class ReviewText {
     private void balance() {
         BalanceSummary summary = new BalanceSummary(review);
         budget(Budget.BALANCE, summary.verdict().words());
+        summary.facts().forEach(this::fact);
+    }
+
+    private void power() {
+        PowerSummary summary = new PowerSummary(review);
+        budget(Budget.POWER, summary.verdict().words());
         summary.facts().forEach(this::fact);
     }
 

@@ -45,6 +45,21 @@ public final class SheetRenderer {
         return pdf.of(html(sheet, PageStyles.forPdf(PaperFiles.FOLDER)));
     }
 
+    /** The sheet as an HTML page. */
+    public String html(PowerSheet sheet, PageStyles styles) {
+        return html(sheet, styles, List.of());
+    }
+
+    /** The same with ways to other pages. */
+    public String html(PowerSheet sheet, PageStyles styles, List<PageLink> links) {
+        return templates.fill("sheets/power", values(sheet, styles, links));
+    }
+
+    /** The sheet as a PDF file, A4; equal sheets give equal bytes. */
+    public byte[] pdf(PowerSheet sheet) {
+        return pdf.of(html(sheet, PageStyles.forPdf(PaperFiles.FOLDER)));
+    }
+
     private static Map<String, Object> values(Object sheet, PageStyles styles, List<PageLink> links) {
         return Map.of("sheet", sheet, "styles", styles, "links", links);
     }

@@ -8,6 +8,7 @@ import dev.ledgerwing.report.sheet.BalanceSummary;
 import dev.ledgerwing.report.sheet.Fingerprint;
 import dev.ledgerwing.report.sheet.MassBar;
 import dev.ledgerwing.report.sheet.MassSummary;
+import dev.ledgerwing.report.sheet.PowerSummary;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -64,6 +65,7 @@ public record FleetPage(String counted, List<FleetRow> rows) {
         double fullG = longest * (target == null ? MassBar.longest(forecast) : target.grams());
         MassSummary summary = new MassSummary(airframe.review());
         BalanceSummary balance = new BalanceSummary(airframe.review());
+        PowerSummary power = new PowerSummary(airframe.review());
         return new FleetRow(
                 airframe.name(),
                 airframe.review().build().airframe().stage().title(),
@@ -80,6 +82,9 @@ public record FleetPage(String counted, List<FleetRow> rows) {
                 balance.verdict(),
                 balance.cg(MassState.BASIC),
                 balance.band(),
+                power.verdict(),
+                power.margin(),
+                power.endurance(),
                 Fingerprint.shown(airframe.head().fingerprint()));
     }
 

@@ -12,6 +12,7 @@ import java.util.List;
  * @param sheets where each of its sheets is
  * @param described the bar in words
  * @param cg where the design case balances, {@code band} where it may
+ * @param powerMargin what is left of the rating nearest to its end
  */
 public record FleetRow(
         String name,
@@ -27,6 +28,9 @@ public record FleetRow(
         VerdictMark balance,
         Fact cg,
         Fact band,
+        VerdictMark power,
+        Fact powerMargin,
+        Fact endurance,
         String fingerprint) {
 
     public FleetRow {

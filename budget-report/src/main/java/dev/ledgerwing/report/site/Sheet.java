@@ -9,7 +9,8 @@ import java.util.stream.Stream;
 /** The sheets of each airframe of the site, in the order they are listed. */
 enum Sheet {
     BUILD("build sheet", "Build sheet"),
-    BALANCE("balance sheet", "Mass and balance sheet");
+    BALANCE("balance sheet", "Mass and balance sheet"),
+    POWER("power sheet", "Power sheet");
 
     private final String words;
     private final String title;

@@ -8,6 +8,7 @@ import dev.ledgerwing.report.Golden;
 import dev.ledgerwing.report.PowerBuilds;
 import java.io.IOException;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -22,6 +23,24 @@ class FeedDiagramTest {
         Golden.assertMatches("feeds-recorded-narrow.svg", FeedDiagram.svg(view, Layout.NARROW));
     }
 
+    @Test
+    void drawsLoadsAsBefore() throws IOException {
+        PowerView view = solved(PowerBuilds.twoPacks(), null);
+        Golden.assertMatches("feeds-wide.svg", FeedDiagram.svg(view, Layout.WIDE));
+        Golden.assertMatches("feeds-narrow.svg", FeedDiagram.svg(view, Layout.NARROW));
+    }
+
+    @Test
+    void drawsAFailureAsBefore() throws IOException {
+        PowerView view = solved(PowerBuilds.twoPacks(), "to-servos");
+        Golden.assertMatches("feeds-failed-wide.svg", FeedDiagram.svg(view, Layout.WIDE));
+        Golden.assertMatches("feeds-failed-narrow.svg", FeedDiagram.svg(view, Layout.NARROW));
+    }
+
+    private static PowerView solved(Build build, @Nullable String failed) {
+        return new PowerViews(build, new SampleFigures(build, failed)).view();
+    }
+
     static Stream<Arguments> drawings() {
         return Stream.of(Layout.values())
                 .flatMap(layout -> Stream.of(
@@ -33,7 +52,10 @@ class FeedDiagramTest {
                                 PowerBuilds.large(3, 12, 3),
                                 PowerBuilds.large(2, 2, 9),
                                 Builds.complete())
-                        .map(build -> Arguments.of(view(build), layout)));
+                        .flatMap(build -> Stream.of(
+                                Arguments.of(view(build), layout),
+                                Arguments.of(solved(build, null), layout),
+                                Arguments.of(solved(build, "to-servos"), layout))));
     }
 
     private static PowerView view(Build build) {
