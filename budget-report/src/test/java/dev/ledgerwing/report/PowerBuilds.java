@@ -11,6 +11,8 @@ import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.Phase;
 import dev.ledgerwing.core.build.PortNeeds;
 import dev.ledgerwing.core.build.PowerSource;
+import dev.ledgerwing.core.build.Radio;
+import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.Regulator;
 import dev.ledgerwing.core.build.SolarArray;
@@ -67,7 +69,56 @@ public final class PowerBuilds {
                 .withLines(loads(Builds.complete().lines()));
     }
 
-    /** The same with nothing rated and nothing known of any load. */
+    /** The build with one pack, one regulator and one part that is held against everything: nothing breaks, and all is known. */
+    public static Build supplied(Build build) {
+        return new Build(
+                        build.airframe(),
+                        build.budget(),
+                        build.judgedBy(),
+                        build.geometry(),
+                        build.assemblies(),
+                        build.lines(),
+                        build.loadCases(),
+                        build.bays(),
+                        build.keepApart(),
+                        List.of(),
+                        build.power(),
+                        new Radio(List.of(new RadioFunction(
+                                "rudder",
+                                "Rudder",
+                                RadioFunction.Kind.PROPORTIONAL,
+                                List.of(),
+                                RadioFunction.Criticality.FLIGHT,
+                                false))),
+                        build.weighIns(),
+                        build.booking(),
+                        build.assemblyBookings())
+                .withSources(List.of(PowerSource.battery("pack", "Pack", null, pack(2, 1000.0))))
+                .withRails(List.of(new Rail("five", "Five volts", 5.0, 4.5, 5.5, false)))
+                .withFeeds(List.of(new Feed(
+                        "feed",
+                        "Feed",
+                        "pack",
+                        "five",
+                        List.of(
+                                rated("Plug", Kind.CONNECTOR, 10.0),
+                                rated("Fuse", Kind.FUSE, 3.0),
+                                wire("Wire", 22, 300),
+                                FeedElement.regulator(
+                                        "Regulator",
+                                        3.0,
+                                        3.0,
+                                        new Regulator(Regulator.Type.SWITCHING, 5.0, 90.0, 0.5, 5.5, 20.0, 0.01))))))
+                .withLines(serving(build.lines()));
+    }
+
+    private static List<PartLine> serving(List<PartLine> lines) {
+        List<PartLine> loaded = new ArrayList<>(lines);
+        loaded.set(1, drawing(lines.get(1), "five", 0.3, 0.8, List.of("rudder")));
+        return loaded;
+    }
+
+    /** {@link #twoPacks} with nothing rated and nothing known of any load. */
     public static Build twoPacksUnrated() {
         Build build = twoPacks();
         return build.withFeeds(build.power().feeds().stream()
@@ -205,6 +256,10 @@ public final class PowerBuilds {
     }
 
     private static PartLine drawing(PartLine line, String rail, double typicalA, double peakA) {
+        return drawing(line, rail, typicalA, peakA, List.of());
+    }
+
+    private static PartLine drawing(PartLine line, String rail, double typicalA, double peakA, List<String> serves) {
         return new PartLine(
                 line.id(),
                 line.assembly(),
@@ -216,7 +271,7 @@ public final class PowerBuilds {
                 line.state(),
                 line.supply(),
                 line.note(),
-                List.of(),
+                serves,
                 List.of(new ElectricalLoad(
                         rail,
                         ElectricalLoad.Draws.CONSTANT_CURRENT,

@@ -129,10 +129,11 @@ final class FeedChart {
             arrow(new Spot(lane.right(), y));
             String words = "loop: back to " + view.nameOf(lane.feed().to());
             Row last = lane.rows().get(lane.rows().size() - 1);
-            plate.small(
-                    new Spot(lane.left(), last.bottom() + plate.smallLetters().size()),
-                    Anchor.START,
-                    plate.smallLetters().cut(words, lane.right() - lane.left()));
+            double base = last.bottom() - 2;
+            for (String line : plate.smallLetters().wrapped(words, lane.right() - lane.left(), 2)) {
+                base += 1.2 * plate.smallLetters().size();
+                plate.small(new Spot(lane.left(), base), Anchor.START, line);
+            }
             return;
         }
         double bus = node(lane.feed().to()).busX();

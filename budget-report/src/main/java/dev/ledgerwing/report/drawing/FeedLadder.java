@@ -26,17 +26,18 @@ final class FeedLadder {
     private final Plate plate;
     private final double right;
     private final double step;
+    private final FeedLayers layers;
 
     FeedLadder(PowerView view, Plate plate) {
         this.view = view;
         this.plate = plate;
         this.right = plate.width() - Board.EDGE;
         this.step = 1.3 * plate.letters().size();
+        this.layers = new FeedLayers(view);
     }
 
     /** Draws and gives the place below. */
     double draw(double top) {
-        FeedLayers layers = new FeedLayers(view);
         double at = top;
         for (SourceMark source : view.sources()) {
             at = node(NodeText.of(source, plate, right - TEXT), at, List.of());
@@ -69,7 +70,8 @@ final class FeedLadder {
         Pen pen = lit ? Pen.FEED : Pen.FEED_DARK;
         plate.open(lit ? "feed" : "feed dark", feed.name());
         double base = top;
-        String heading = feed.name() + ", from " + view.nameOf(feed.from()) + (lit ? "" : ", dark");
+        String heading = feed.name() + ", from " + view.nameOf(feed.from())
+                + (layers.isBackward(feed) ? ", a loop" : "") + (lit ? "" : ", dark");
         for (String line : plate.smallLetters().wrapped(heading, right - TEXT, 2)) {
             base += step;
             plate.small(new Spot(TEXT + 4, base), Anchor.START, line);

@@ -80,7 +80,7 @@ final class FeedPlanner {
         double right = columns.right(column);
         List<List<ElementCell>> rows = rows(feed, right - left);
         double height = head() + rows.stream().mapToDouble(FeedPlanner::height).sum();
-        height += BETWEEN_ROWS * (rows.size() - 1) + (backward ? head() : 0);
+        height += BETWEEN_ROWS * (rows.size() - 1) + (backward ? 2 * head() : 0);
         double end = backward ? right : columns.busX(feed.to());
         double upper = room(columns.busX(feed.from()), end, height, top);
         Lane lane = new Lane(feed, backward, left, right, upper + head() - 3, placed(rows, upper + head()));

@@ -3,6 +3,7 @@ package dev.ledgerwing.report.sheet;
 import dev.ledgerwing.core.power.PowerStatement;
 import dev.ledgerwing.core.power.charging.PackCharge;
 import dev.ledgerwing.core.power.energy.Endurance;
+import dev.ledgerwing.core.power.failure.FailureFindings;
 import dev.ledgerwing.core.power.failure.FailureRow;
 import dev.ledgerwing.core.power.network.PowerWords;
 import dev.ledgerwing.core.power.network.RailState;
@@ -11,6 +12,7 @@ import dev.ledgerwing.core.power.solar.DayCharge;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Budget;
+import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -76,12 +78,18 @@ public final class PowerSummary {
                 : new Fact("Endurance", "too short", "the fixed phases do not fit in");
     }
 
+    /** Whatever the table says, nobody knows as long as the review does not. */
     private Fact failures() {
         List<FailureRow> rows = power.failures().rows();
         long grave = rows.stream().filter(FailureRow::losesFlight).count();
-        return rows.isEmpty()
-                ? new Fact("Single failures", NOT_KNOWN, "nothing is recorded that could fail")
-                : new Fact("Single failures", grave + " of " + rows.size(), "lose something the flight hangs on");
+        boolean known = review.findings(Budget.POWER).stream()
+                .anyMatch(finding -> finding.code().equals(FailureFindings.SINGLE_FAILURE)
+                        && finding.subject().equals("Single failures")
+                        && finding.verdict() != Verdict.UNKNOWN);
+        if (rows.isEmpty() || (grave == 0 && !known)) {
+            return new Fact("Single failures", NOT_KNOWN, "whether one takes what the flight hangs on");
+        }
+        return new Fact("Single failures", grave + " of " + rows.size(), "lose something the flight hangs on");
     }
 
     private Fact charging() {

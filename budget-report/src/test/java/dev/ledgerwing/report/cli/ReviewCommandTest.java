@@ -6,6 +6,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.file.BuildFile;
 import dev.ledgerwing.report.Builds;
 import dev.ledgerwing.report.Golden;
+import dev.ledgerwing.report.PowerBuilds;
 import dev.ledgerwing.seed.SeedAirframe;
 import dev.ledgerwing.seed.SeedFleet;
 import java.io.IOException;
@@ -26,10 +27,10 @@ class ReviewCommandTest {
 
     @Test
     void exitsWith0WhenNothingBreaks() throws IOException {
-        Run run = review(Builds.winged());
+        Run run = review(PowerBuilds.supplied(Builds.winged()));
 
         assertThat(run.code()).isZero();
-        assertThat(run.out()).endsWith("\nNothing breaks.\n");
+        assertThat(run.out()).endsWith("\nNothing breaks; something is tight.\n");
         assertThat(run.err()).isEmpty();
     }
 
@@ -62,6 +63,13 @@ class ReviewCommandTest {
         Golden.assertMatches("review-winged.txt", review(Builds.winged()).out());
         Golden.assertMatches(
                 "review-winged.json", review(Builds.winged(), "--json").out());
+    }
+
+    @Test
+    void printsTheSupplyAsBefore() throws IOException {
+        Golden.assertMatches("review-power.txt", review(PowerBuilds.sunny()).out());
+        Golden.assertMatches(
+                "review-power.json", review(PowerBuilds.sunny(), "--json").out());
     }
 
     @Test

@@ -44,6 +44,8 @@ class SheetsCommandTest {
                         "skiff-build.pdf",
                         "skiff-balance.html",
                         "skiff-balance.pdf",
+                        "skiff-power.html",
+                        "skiff-power.pdf",
                         "index-build.html",
                         "index-build.pdf",
                         "paper");

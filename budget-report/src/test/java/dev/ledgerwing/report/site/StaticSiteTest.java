@@ -7,6 +7,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.report.Builds;
 import dev.ledgerwing.report.Golden;
+import dev.ledgerwing.report.PowerBuilds;
 import dev.ledgerwing.report.sheet.SheetHead;
 import dev.ledgerwing.seed.SeedFleet;
 import java.io.IOException;
@@ -55,6 +56,8 @@ class StaticSiteTest {
                         "skiff-build.pdf",
                         "skiff-balance.html",
                         "skiff-balance.pdf",
+                        "skiff-power.html",
+                        "skiff-power.pdf",
                         "paper/sheet.css",
                         "paper/screen.css");
     }
@@ -63,8 +66,12 @@ class StaticSiteTest {
     void leadsFromEachSheetToTheOtherAndToTheFleet() {
         List<SiteFile> site = site(everything());
 
-        assertThat(links(text(site, "skiff-build.html"))).contains("index.html", "skiff-balance.html");
-        assertThat(links(text(site, "skiff-balance.html"))).contains("index.html", "skiff-build.html");
+        assertThat(links(text(site, "skiff-build.html")))
+                .contains("index.html", "skiff-balance.html", "skiff-power.html");
+        assertThat(links(text(site, "skiff-balance.html")))
+                .contains("index.html", "skiff-build.html", "skiff-power.html");
+        assertThat(links(text(site, "skiff-power.html")))
+                .contains("index.html", "skiff-build.html", "skiff-balance.html");
     }
 
     @Test
@@ -81,11 +88,17 @@ class StaticSiteTest {
     @Test
     void putsTheWorstFirstAndAmongEqualsTheLeastMargin() {
         List<SiteAirframe> fleet = Stream.of(
-                        Builds.called(Builds.withTarget(Builds.winged(), 2000), "a", "Holds with room"),
-                        Builds.called(Builds.withoutTarget(Builds.winged()), "b", "Not known, no target"),
-                        Builds.called(Builds.withTarget(Builds.winged(), 800), "c", "Breaks"),
-                        Builds.called(Builds.withTarget(Builds.winged(), 1800), "d", "Holds with less"),
-                        Builds.called(Builds.withTarget(Builds.winged(), 700), "e", "Breaks more"),
+                        Builds.called(
+                                Builds.withTarget(PowerBuilds.supplied(Builds.winged()), 2000), "a", "Holds with room"),
+                        Builds.called(
+                                Builds.withoutTarget(PowerBuilds.supplied(Builds.winged())),
+                                "b",
+                                "Not known, no target"),
+                        Builds.called(Builds.withTarget(PowerBuilds.supplied(Builds.winged()), 800), "c", "Breaks"),
+                        Builds.called(
+                                Builds.withTarget(PowerBuilds.supplied(Builds.winged()), 1800), "d", "Holds with less"),
+                        Builds.called(
+                                Builds.withTarget(PowerBuilds.supplied(Builds.winged()), 700), "e", "Breaks more"),
                         Builds.called(Builds.skiff(), "f", "Not known"))
                 .map(StaticSiteTest::airframe)
                 .toList();
