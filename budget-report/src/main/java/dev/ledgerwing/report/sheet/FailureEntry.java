@@ -9,6 +9,7 @@ import dev.ledgerwing.core.power.failure.FailureTable;
 import dev.ledgerwing.core.power.failure.Overload;
 import dev.ledgerwing.core.power.failure.RailChange;
 import dev.ledgerwing.core.power.network.PowerWords;
+import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -23,11 +24,16 @@ import java.util.stream.Stream;
  */
 public record FailureEntry(String what, String note, String rails, String flight, String others, VerdictMark verdict) {
 
-    /** Of all that takes anything down, or leaves something unjudged. */
-    static List<FailureEntry> of(FailureTable table) {
+    /**
+     * Of all that takes anything down, or leaves something unjudged.
+     *
+     * @param isFlightKnown whether it is known which failures take what the flight hangs on
+     */
+    static List<FailureEntry> of(FailureTable table, boolean isFlightKnown) {
+        int railCount = table.statement().rails().size();
         return table.rows().stream()
                 .filter(row -> !isHarmless(row))
-                .map(row -> of(row, table.statement().rails().size()))
+                .map(row -> of(row, railCount, isFlightKnown))
                 .toList();
     }
 
@@ -48,7 +54,7 @@ public record FailureEntry(String what, String note, String rails, String flight
                 && row.overloads().stream().noneMatch(Overload::isNew);
     }
 
-    private static FailureEntry of(FailureRow row, int railCount) {
+    private static FailureEntry of(FailureRow row, int railCount, boolean isFlightKnown) {
         return new FailureEntry(
                 row.failure().words(),
                 note(row),
@@ -58,7 +64,15 @@ public record FailureEntry(String what, String note, String rails, String flight
                         .map(RadioFunction::name)
                         .collect(Collectors.joining(", ")),
                 others(row),
-                VerdictMark.of(row.verdict()));
+                verdict(row.verdict(), isFlightKnown));
+    }
+
+    /** Something is lost: that the flight goes on is only said where it is known what the flight hangs on. */
+    private static VerdictMark verdict(Verdict verdict, boolean isFlightKnown) {
+        if (verdict != Verdict.HOLDS) {
+            return VerdictMark.of(verdict);
+        }
+        return isFlightKnown ? VerdictMark.saying(verdict, "flight holds") : VerdictMark.of(Verdict.UNKNOWN);
     }
 
     private static String rails(FailureRow row, int railCount) {

@@ -60,7 +60,7 @@ public record PowerSheet(
                 PowerPictures.feeds(power),
                 RailEntry.of(power.network()),
                 FeedEntry.of(power.network()),
-                FailureEntry.of(power.failures()),
+                FailureEntry.of(power.failures(), summary.isFlightKnown()),
                 FailureEntry.harmless(power.failures()),
                 BatteryEntry.of(review.build()),
                 ChargeEntry.of(power.charging(), review.build()),

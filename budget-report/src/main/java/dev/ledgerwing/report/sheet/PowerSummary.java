@@ -22,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 public final class PowerSummary {
 
     private static final String NOT_KNOWN = "not known";
+    /** What the finding about all functions together is about. */
+    private static final String FLIGHT = "Single failures";
+
     private static final double HOURS_FROM_MINUTES = 180;
 
     private final BuildReview review;
@@ -78,18 +81,20 @@ public final class PowerSummary {
                 : new Fact("Endurance", "too short", "the fixed phases do not fit in");
     }
 
-    /** Whatever the table says, nobody knows as long as the review does not. */
     private Fact failures() {
         List<FailureRow> rows = power.failures().rows();
         long grave = rows.stream().filter(FailureRow::losesFlight).count();
-        boolean known = review.findings(Budget.POWER).stream()
-                .anyMatch(finding -> finding.code().equals(FailureFindings.SINGLE_FAILURE)
-                        && finding.subject().equals("Single failures")
-                        && finding.verdict() != Verdict.UNKNOWN);
-        if (rows.isEmpty() || (grave == 0 && !known)) {
+        if (rows.isEmpty() || !isFlightKnown()) {
             return new Fact("Single failures", NOT_KNOWN, "whether one takes what the flight hangs on");
         }
         return new Fact("Single failures", grave + " of " + rows.size(), "lose something the flight hangs on");
+    }
+
+    /** Whether it is known which failures take what the flight hangs on: not before the parts say what they serve. */
+    boolean isFlightKnown() {
+        return review.finding(FailureFindings.SINGLE_FAILURE, FLIGHT)
+                .filter(finding -> finding.verdict() != Verdict.UNKNOWN)
+                .isPresent();
     }
 
     private Fact charging() {

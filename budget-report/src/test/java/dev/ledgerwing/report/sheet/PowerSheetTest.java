@@ -125,6 +125,25 @@ class PowerSheetTest {
     }
 
     @Test
+    void saysThatTheFlightHoldsOnlyWhereItIsKnownWhatTheFlightHangsOn() {
+        PowerSheet unsaid = sheet(PowerBuilds.twoPacks());
+        PowerSheet said = sheet(PowerBuilds.supplied(Builds.winged()));
+
+        assertThat(unsaid.failures())
+                .isNotEmpty()
+                .noneMatch(row -> row.verdict().kind().equals("holds"));
+        assertThat(unsaid.facts())
+                .filteredOn(fact -> fact.label().equals("Single failures"))
+                .singleElement()
+                .extracting(Fact::value)
+                .isEqualTo("not known");
+        assertThat(said.failures()).isNotEmpty().allSatisfy(row -> {
+            assertThat(row.flight()).isEqualTo("Rudder");
+            assertThat(row.verdict().kind()).isEqualTo("tight");
+        });
+    }
+
+    @Test
     void showsTheDayOnlyWhereOneIsLookedAt() {
         assertThat(RENDERER.html(sheet(PowerBuilds.sunny()), PAPER)).contains("A day in the sun");
         assertThat(RENDERER.html(sheet(PowerBuilds.twoPacks()), PAPER)).doesNotContain("A day in the sun");
