@@ -58,13 +58,14 @@ public final class PowerSummary {
         return power.network()
                 .heaviestRail()
                 .map(rail -> new Fact(
-                        "Heaviest feed", Figures.percent(Objects.requireNonNull(rail.loadPercent())), to(rail)))
-                .orElse(new Fact("Heaviest feed", NOT_KNOWN, ""));
+                        "Heaviest load", Figures.percent(Objects.requireNonNull(rail.loadPercent())), element(rail)))
+                .orElse(new Fact("Heaviest load", NOT_KNOWN, ""));
     }
 
-    private static String to(RailState rail) {
-        String element = rail.heaviest() == null ? "" : rail.heaviest().name() + ", ";
-        return element + "to " + rail.rail().name();
+    private static String element(RailState rail) {
+        return rail.heaviest() == null
+                ? "to " + rail.rail().name()
+                : rail.heaviest().name();
     }
 
     /** How long the packs last. */
