@@ -52,6 +52,18 @@ public final class QuantityText {
                 .map(scaled -> Reading.of(scaled.number() * scaled.scale() + 0.0)); // no minus zero
     }
 
+    /** Reads a number that counts in {@code unit}, with a unit of its kind behind it or none. An empty text reads as nothing. */
+    public static Reading<Double> number(String text, NumberUnit unit) {
+        return read(text, unit.expected(), unit::spelt).map(QuantityText::toNumber);
+    }
+
+    private static Reading<Double> toNumber(Scaled scaled) {
+        double number = BigDecimal.valueOf(scaled.number())
+                .multiply(BigDecimal.valueOf(scaled.scale()))
+                .doubleValue();
+        return Double.isFinite(number) ? Reading.of(number + 0.0) : Reading.wrong("is too large"); // no minus zero
+    }
+
     /** The number itself, with {@code mark} ('.' or ',') as its decimal mark and the other one grouping thousands. */
     public static Optional<Double> plainNumber(String text, char mark) {
         String grouped = GROUPING.matcher(text.strip()).replaceAll("").replace('−', '-');

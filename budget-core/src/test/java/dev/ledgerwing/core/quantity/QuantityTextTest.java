@@ -69,4 +69,51 @@ class QuantityTextTest {
     void aNumberWithoutUnitCountsInTheUnitOfTheField() {
         assertThat(QuantityText.mass("2", MassUnit.OZ).value()).contains(new Mass(56_699));
     }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            AMPERE           | 5 A      | 5
+            AMPERE           | 0,8      | 0.8
+            AMPERE           | 800 mA   | 0.8
+            VOLT             | 3,7 V    | 3.7
+            VOLT             | 250mV    | 0.25
+            WATT             | 1.2 kW   | 1200
+            MILLIAMPERE_HOUR | 10 Ah    | 10000
+            MILLIAMPERE_HOUR | 3200 mAh | 3200
+            MILLIAMPERE_HOUR | 5 000    | 5000
+            MILLIOHM         | 2 mΩ     | 2
+            MILLIOHM         | 0.02 Ω   | 20
+            MILLIOHM         | 2 mohm   | 2
+            C_RATE           | 25C      | 25
+            CELSIUS          | −10 °C   | -10
+            PERCENT          | 7,5 %    | 7.5
+            MINUTE           | 1.5 h    | 90
+            MINUTE           | 30 s     | 0.5
+            DEGREE           | 20°      | 20
+            LATITUDE         | 33.9° S  | -33.9
+            LONGITUDE        | 2.25 W   | -2.25
+            METRE            | 1.2 km   | 1200
+            """)
+    void readsNumbersWithUnitsOfTheirKind(NumberUnit unit, String typed, double number) {
+        assertThat(QuantityText.number(typed, unit).value()).contains(number);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            AMPERE           | 5 V
+            VOLT             | 5 A
+            MILLIAMPERE_HOUR | 5 A
+            MILLIOHM         | 2 MΩ
+            MILLIOHM         | 85 mm
+            PERCENT          | 5 C
+            MINUTE           | 12:30
+            LATITUDE         | 7.5 E
+            WATT             | abc
+            """)
+    void aUnitOfAnotherKindIsNotUnderstood(NumberUnit unit, String typed) {
+        assertThat(QuantityText.number(typed, unit).value()).isEmpty();
+        assertThat(QuantityText.number(typed, unit).problem())
+                .hasValueSatisfying(
+                        problem -> assertThat(problem).startsWith("is not a").endsWith("“" + typed + "”"));
+    }
 }
