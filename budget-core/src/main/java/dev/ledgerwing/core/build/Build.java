@@ -185,6 +185,10 @@ public record Build(
         return with(ElementKind.FEED, changed);
     }
 
+    public Build withFunctions(List<RadioFunction> changed) {
+        return with(ElementKind.FUNCTION, changed);
+    }
+
     public Build withWeighIns(List<WeighIn> changed) {
         return with(ElementKind.WEIGH_IN, changed);
     }

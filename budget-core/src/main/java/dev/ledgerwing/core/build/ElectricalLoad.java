@@ -44,4 +44,8 @@ public record ElectricalLoad(
         dutyByPhase.forEach((phase, duty) -> Check.within("dutyByPhase." + phase, duty, 0, 1, ""));
         Check.text("exclusiveGroup", exclusiveGroup, 40);
     }
+
+    public ElectricalLoad withDutyByPhase(Map<String, Double> changed) {
+        return new ElectricalLoad(rail, draws, typicalA, peakA, minV, maxV, changed, exclusiveGroup, lead);
+    }
 }

@@ -83,4 +83,14 @@ public record PartLine(
         return new PartLine(
                 id, assembly, name, category, quantity, mass, changed, state, supply, note, serves, electrical, needs);
     }
+
+    public PartLine withServes(List<String> changed) {
+        return new PartLine(
+                id, assembly, name, category, quantity, mass, place, state, supply, note, changed, electrical, needs);
+    }
+
+    public PartLine withElectrical(List<ElectricalLoad> changed) {
+        return new PartLine(
+                id, assembly, name, category, quantity, mass, place, state, supply, note, serves, changed, needs);
+    }
 }

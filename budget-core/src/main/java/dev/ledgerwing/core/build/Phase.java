@@ -32,4 +32,8 @@ public record Phase(
     public String id() {
         return code;
     }
+
+    public Phase withNext(List<String> changed) {
+        return new Phase(code, name, minutes, stretch, loadCase, changed, chargingPossible);
+    }
 }

@@ -56,6 +56,10 @@ public record PowerSource(
         return new PowerSource(code, name, kind, changed, pack, array, outputV, ratingA);
     }
 
+    PowerSource withArray(SolarArray changed) {
+        return new PowerSource(code, name, kind, part, pack, changed, outputV, ratingA);
+    }
+
     @Override
     public String id() {
         return code;

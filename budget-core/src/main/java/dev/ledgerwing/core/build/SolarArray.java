@@ -51,4 +51,20 @@ public record SolarArray(
                 maxPowerV == null || openCircuitV == null || maxPowerV < openCircuitV,
                 "maxPowerV must be less than openCircuitV");
     }
+
+    SolarArray withStopFunction(@Nullable String changed) {
+        return new SolarArray(
+                maxPowerW,
+                maxPowerV,
+                openCircuitV,
+                shortCircuitA,
+                powerPercentPerC,
+                voltagePercentPerC,
+                tiltDeg,
+                facesDeg,
+                mirrored,
+                connection,
+                trackerEfficiencyPercent,
+                changed);
+    }
 }

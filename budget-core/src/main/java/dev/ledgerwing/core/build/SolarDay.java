@@ -46,4 +46,21 @@ public record SolarDay(
         Check.within("startHour", startHour, 0, 24, " h");
         Check.within("startPercent", startPercent, 0, 100, " %");
     }
+
+    SolarDay withPhase(@Nullable String changed) {
+        return new SolarDay(
+                place,
+                latitudeDeg,
+                longitudeDeg,
+                date,
+                utcOffsetHours,
+                elevationM,
+                airC,
+                skyPercent,
+                chainPercent,
+                headingDeg,
+                startHour,
+                startPercent,
+                changed);
+    }
 }
