@@ -7,6 +7,7 @@ public enum AirframePage {
     PARTS,
     MASS,
     BALANCE,
+    POWER,
     HISTORY,
     SHEETS;
 

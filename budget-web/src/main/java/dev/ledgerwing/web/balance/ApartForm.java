@@ -5,6 +5,7 @@ import dev.ledgerwing.core.build.KeepApart;
 import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.web.desk.Deed;
 import dev.ledgerwing.web.desk.ElementIds;
+import dev.ledgerwing.web.forms.Elements;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.PartChoice;
 import dev.ledgerwing.web.forms.Shown;

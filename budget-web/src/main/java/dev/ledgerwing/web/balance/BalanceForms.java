@@ -3,6 +3,7 @@ package dev.ledgerwing.web.balance;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.web.desk.Deed;
 import dev.ledgerwing.web.desk.ElementIds;
+import dev.ledgerwing.web.forms.Elements;
 import dev.ledgerwing.web.support.Refusal;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

@@ -8,6 +8,7 @@ import dev.ledgerwing.core.build.Phase;
 import dev.ledgerwing.core.build.Station;
 import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.web.desk.Deed;
+import dev.ledgerwing.web.forms.Elements;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.ExtraFields;
 import dev.ledgerwing.web.forms.PartChoice;

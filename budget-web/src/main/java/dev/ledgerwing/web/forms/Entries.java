@@ -6,8 +6,10 @@ import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.core.quantity.Mass;
 import dev.ledgerwing.core.quantity.QuantityText;
 import dev.ledgerwing.core.quantity.Reading;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -147,6 +149,56 @@ public final class Entries {
             return null;
         }
         return number;
+    }
+
+    /** A figure with a unit of its kind behind it, or none. */
+    public @Nullable Double amount(String field, Bounds bounds) {
+        String text = typed.text(field);
+        Optional<Double> untouched = shown.exact(field, text, Double.class);
+        if (untouched.isPresent()) {
+            return untouched.get();
+        }
+        Double amount = taken(field, QuantityText.number(text, bounds.unit()));
+        if (amount != null && !bounds.hold(amount)) {
+            trouble(field, bounds.sentence());
+            return null;
+        }
+        return amount;
+    }
+
+    public @Nullable Integer whole(String field, int least, int most) {
+        Double number = taken(field, QuantityText.number(typed.text(field)));
+        if (number != null && !(number >= least && number <= most && number == Math.rint(number))) {
+            trouble(field, "This is a whole number from " + least + " to " + most + ".");
+            return null;
+        }
+        return number == null ? null : (Integer) number.intValue();
+    }
+
+    /** One of several codes; an empty field is none. */
+    public @Nullable String code(String field, Collection<String> known) {
+        String chosen = typed.text(field);
+        if (!chosen.isEmpty() && !known.contains(chosen)) {
+            trouble(field, "This is not there any more. Please choose one from the list.");
+        }
+        return chosen.isEmpty() || !isFine(field) ? null : chosen;
+    }
+
+    /** A day, year-month-day. */
+    public @Nullable LocalDate day(String field) {
+        return taken(field, ClockText.day(typed.text(field)));
+    }
+
+    /** Hours since midnight: {@code 6:30} or {@code 6.5}. */
+    public @Nullable Double hour(String field) {
+        return shown.exact(field, typed.text(field), Double.class)
+                .orElseGet(() -> taken(field, ClockText.hour(typed.text(field))));
+    }
+
+    /** How many hours a clock is ahead of universal time: {@code +2}, {@code −3:30}. */
+    public @Nullable Double hoursAhead(String field) {
+        return shown.exact(field, typed.text(field), Double.class)
+                .orElseGet(() -> taken(field, ClockText.hoursAhead(typed.text(field))));
     }
 
     /** What was read, or a sentence that it is needed and {@code unless}. */

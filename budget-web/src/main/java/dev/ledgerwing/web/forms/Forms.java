@@ -23,7 +23,6 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 public class Forms {
 
     private static final int LONGEST_REASON = 500;
-    private static final String ROW = "row";
 
     private final Desk desk;
     private final Readings readings;
@@ -62,11 +61,11 @@ public class Forms {
         return form.view();
     }
 
-    /** Does what a form says and leads to its page, or shows it again: with a row more or less, or with what is wrong. */
+    /** Does what a form says and leads to its page, or shows it again: with other rows, or with what is wrong. */
     public String take(RecordForm form, Sent sent, Answering answering) {
         Snapshot seen = readings.at(sent.seen());
         Shown shown = shown(form, seen, sent.figures());
-        Optional<Typed> otherRows = otherRows(sent.typed());
+        Optional<Typed> otherRows = RowButton.pressed(sent.typed());
         if (otherRows.isPresent()) {
             return page(form, seen, new Entries(otherRows.get(), shown), answering.model());
         }
@@ -103,17 +102,6 @@ public class Forms {
             sentences.add("What you typed is still here: save it again to have it so, or cancel to leave it.");
         }
         return sentences;
-    }
-
-    /** The same with a row more or less, where a button for that was pressed: {@code add:list} or {@code remove:list:2}. */
-    private static Optional<Typed> otherRows(Typed typed) {
-        String[] wanted = typed.text(ROW).split(":", -1);
-        if (wanted.length == 2 && wanted[0].equals("add")) {
-            return Optional.of(typed.withRow(wanted[1]));
-        }
-        return wanted.length == 3 && wanted[0].equals("remove") && wanted[2].matches("\\d{1,2}")
-                ? Optional.of(typed.withoutRow(wanted[1], Integer.parseInt(wanted[2])))
-                : Optional.empty();
     }
 
     /** Does something that needs no form, and leads back to {@code page}. */

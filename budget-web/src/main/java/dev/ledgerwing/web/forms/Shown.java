@@ -45,6 +45,16 @@ public final class Shown {
         return put(field, number, number == null ? "" : Figures.number(number, 4));
     }
 
+    /** A figure that may be very small, as the current that a regulator draws itself. */
+    public Shown amount(String field, @Nullable Double amount) {
+        return put(field, amount, amount == null ? "" : Figures.number(amount, 6));
+    }
+
+    /** Hours since midnight, or ahead of universal time, as {@code 6:30}. */
+    public Shown hours(String field, @Nullable Double hours) {
+        return put(field, hours, hours == null ? "" : ClockText.hours(hours));
+    }
+
     /** Three fields, {@code x}, {@code y} and {@code z} of {@code group}. */
     public Shown station(String group, @Nullable Station station) {
         return length(group + ".x", station == null ? null : station.x())

@@ -1,4 +1,4 @@
-package dev.ledgerwing.web.balance;
+package dev.ledgerwing.web.forms;
 
 import dev.ledgerwing.core.build.Element;
 import dev.ledgerwing.web.support.Slug;
@@ -7,13 +7,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Puts elements in the place of those with the same id, or behind the others. */
-final class Elements {
+public final class Elements {
 
     private static final int LONGEST_STEM = 36;
 
     private Elements() {}
 
-    static <E extends Element> List<E> with(List<E> elements, E put) {
+    public static <E extends Element> List<E> with(List<E> elements, E put) {
         List<E> changed = new ArrayList<>(elements);
         for (int i = 0; i < changed.size(); i++) {
             if (changed.get(i).id().equals(put.id())) {
@@ -25,11 +25,11 @@ final class Elements {
         return changed;
     }
 
-    static <E extends Element> List<E> without(List<E> elements, String id) {
+    public static <E extends Element> List<E> without(List<E> elements, String id) {
         return elements.stream().filter(element -> !element.id().equals(id)).toList();
     }
 
-    static <E extends Element> @Nullable E find(List<E> elements, @Nullable String id) {
+    public static <E extends Element> @Nullable E find(List<E> elements, @Nullable String id) {
         return elements.stream()
                 .filter(element -> element.id().equals(id))
                 .findFirst()
@@ -37,7 +37,7 @@ final class Elements {
     }
 
     /** A code made of a name, that none of the elements has. */
-    static String freshCode(String name, String unless, List<? extends Element> elements) {
+    public static String freshCode(String name, String unless, List<? extends Element> elements) {
         String made = Slug.of(name, LONGEST_STEM);
         String stem = made.isEmpty() ? unless : made;
         String code = stem;
