@@ -21,7 +21,7 @@ record LoadsForm(String line) implements PowerForm {
 
     @Override
     public String view() {
-        return "power/loads";
+        return "power/part";
     }
 
     @Override

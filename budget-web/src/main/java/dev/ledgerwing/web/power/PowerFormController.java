@@ -41,7 +41,11 @@ class PowerFormController {
     }
 
     @GetMapping("/sources/new")
-    String showNewSource(@PathVariable String code, @RequestParam(defaultValue = "battery") String kind, Figures figures, Model model) {
+    String showNewSource(
+            @PathVariable String code,
+            @RequestParam(defaultValue = "battery") String kind,
+            Figures figures,
+            Model model) {
         return forms.show(which.newSource(kind), readings.head(code), figures, model);
     }
 

@@ -1,4 +1,4 @@
-/** The supply: where current comes from, on which ways, and what hangs on it. */
+/** The power page: the supply with load against rating, what fails with what, energy, and the day in the sun. */
 @NullMarked
 package dev.ledgerwing.web.power;
 
