@@ -2,6 +2,7 @@ package dev.ledgerwing.web.power;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.FeedElement.Kind;
@@ -29,10 +30,14 @@ class FeedFormTest extends PowerFormWalk {
 
     @BeforeEach
     void addEnds() {
-        others(build -> build.withSources(List.of(PowerSource.external("bench", "Bench", 12.0, 5.0)))
+        others(FeedFormTest::ended);
+    }
+
+    private static Build ended(Build build) {
+        return build.withSources(List.of(PowerSource.external("bench", "Bench", 12.0, 5.0)))
                 .withRails(List.of(
                         new Rail("drive", "Drive", 12.0, null, null, false),
-                        new Rail("main", "Main", 5.0, null, null, false))));
+                        new Rail("main", "Main", 5.0, null, null, false)));
     }
 
     private static Map<String, String> wired() {
@@ -198,8 +203,29 @@ class FeedFormTest extends PowerFormWalk {
             element.3.rating; ten; is not a current
             """)
     void aFeedThatCannotBeIsRefusedAtItsField(String field, String typed, String sentence) {
-        Page again = refused(NEW, wired(), field, typed, sentence);
-        assertThat(FormWalk.value(again, "element.1.name")).isEqualTo("Step-down");
+        Troubles troubles = new Troubles(new FeedForm(null), ended(airframe("godwit")), wired());
+        troubles.sayNothingOfWhatIsGood();
+        troubles.say(field, typed, sentence);
+    }
+
+    @Test
+    void whereEverythingIsWrongEverythingIsSaid() {
+        Map<String, String> wrong = wired();
+        List.of("from", "to").forEach(end -> wrong.put(end, ""));
+        wrong.keySet().removeIf(field -> field.matches(".*(kind|name|routing|type|sharing|switched)"));
+        wrong.replaceAll((field, typed) -> typed.isEmpty() || field.endsWith("awg") ? "" : "x");
+        wrong.putAll(Map.of("element.1.dropout", "-1"));
+        Map<String, String> kinds = new HashMap<>(wrong);
+        for (int i = 0; i < 4; i++) {
+            kinds.put("element." + i + ".kind", wired().get("element." + i + ".kind"));
+        }
+        Page again = send(NEW, kinds);
+        assertThat(again.status()).isEqualTo(422);
+        wrong.forEach((field, typed) -> {
+            assertThat(FormWalk.error(again, field)).endsWith(".");
+            assertThat(again.document().expectFirst("[id=" + field + "]").attr("aria-describedby"))
+                    .contains(field + "-error");
+        });
     }
 
     @Test

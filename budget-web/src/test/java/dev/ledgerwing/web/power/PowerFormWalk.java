@@ -23,10 +23,10 @@ import dev.ledgerwing.web.support.Browser;
 import dev.ledgerwing.web.support.Browser.Page;
 import dev.ledgerwing.web.support.PageTest;
 import dev.ledgerwing.web.team.SignedInBrowser;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -55,16 +55,18 @@ abstract class PowerFormWalk {
     @BeforeEach
     void openAnAirframe() {
         browser = SignedInBrowser.at(port);
+        desk.open(airframe(code), new Signature("Ines", ""));
+    }
+
+    static Build airframe(String code) {
         Build blank = Build.blank(
                 new Airframe(code, "Airframe " + code, null, Stage.DESIGN, "nose tip"),
                 new MassBudget(Mass.ofGrams(2000), null, null, null));
-        desk.open(
-                blank.withAssemblies(List.of(new Assembly("nose", "Nose", Assembly.MovesWith.NOSE)))
-                        .withLines(List.of(
-                                line("L1", "Flight pack", Category.BATTERY, 1),
-                                line("L2", "Receiver", Category.RADIO, 1),
-                                line("L3", "Aileron servo", Category.SERVO, 2))),
-                new Signature("Ines", ""));
+        return blank.withAssemblies(List.of(new Assembly("nose", "Nose", Assembly.MovesWith.NOSE)))
+                .withLines(List.of(
+                        line("L1", "Flight pack", Category.BATTERY, 1),
+                        line("L2", "Receiver", Category.RADIO, 1),
+                        line("L3", "Aileron servo", Category.SERVO, 2)));
     }
 
     private static PartLine line(String id, String name, Category category, int quantity) {
@@ -109,19 +111,20 @@ abstract class PowerFormWalk {
         return browser.post(power + element + "/remove", form, FormWalk.fields(form, Map.of()));
     }
 
-    /** Sends the form of a good record with one field spoilt, and checks that this is said at the field and nothing is lost. */
-    Page refused(String form, Map<String, String> good, String field, String typed, String sentence) {
-        Map<String, String> wrong = new HashMap<>(good);
-        wrong.put(field, typed == null ? "" : typed);
+    /** Sends a form in which everything is wrong, and checks that each field says so and keeps what was typed. */
+    void refusedEverywhere(String form, Map<String, String> wrong) {
         int before = number();
         Page again = send(form, wrong);
-        assertThat(again.status()).as(field + " " + typed).isEqualTo(422);
-        assertThat(FormWalk.error(again, field)).contains(sentence);
-        assertThat(again.document().expectFirst("[id=" + field + "]").attr("aria-invalid"))
-                .isEqualTo("true");
-        assertThat(again.document().expectFirst("[id=" + field + "]").attr("aria-describedby"))
-                .contains(field + "-error");
+        assertThat(again.status()).isEqualTo(422);
+        wrong.forEach((field, typed) -> {
+            Element control = again.document().expectFirst("[id=" + field + "]");
+            assertThat(control.attr("aria-invalid")).as(field).isEqualTo("true");
+            assertThat(control.attr("aria-describedby")).contains(field + "-error");
+            assertThat(FormWalk.error(again, field)).endsWith(".");
+            if (control.tagName().equals("input") && !control.attr("type").equals("checkbox")) {
+                assertThat(control.val()).isEqualTo(typed);
+            }
+        });
         assertThat(number()).isEqualTo(before);
-        return again;
     }
 }

@@ -45,7 +45,14 @@ class RailFormTest extends PowerFormWalk {
             max; 1001; This is from 0 to 1000
             """)
     void aRailThatCannotBeIsRefusedAtItsField(String field, String typed, String sentence) {
-        refused("/rails/new", MAIN, field, typed, sentence);
+        Troubles troubles = new Troubles(new RailForm(null), airframe("godwit"), MAIN);
+        troubles.sayNothingOfWhatIsGood();
+        troubles.say(field, typed, sentence);
+    }
+
+    @Test
+    void whereEverythingIsWrongEverythingIsSaid() {
+        refusedEverywhere("/rails/new", Map.of("name", "", "nominal", "x", "min", "-1", "max", "5 A"));
     }
 
     @Test

@@ -167,10 +167,23 @@ class SourceFormTest extends PowerFormWalk {
             empty; NaN; is not a voltage
             """)
     void aBatteryThatCannotBeIsRefusedAtItsField(String field, String typed, String sentence) {
-        Page again = refused(BATTERY, battery(), field, typed, sentence);
-        if (!field.equals("capacity")) {
-            assertThat(FormWalk.value(again, "capacity")).isEqualTo("10 Ah");
-        }
+        Troubles troubles = new Troubles(new SourceForm(null, PowerSource.Kind.BATTERY), airframe("godwit"), battery());
+        troubles.sayNothingOfWhatIsGood();
+        troubles.say(field, typed, sentence);
+    }
+
+    @Test
+    void whereEverythingIsWrongEverythingIsSaid() {
+        Map<String, String> wrong = new HashMap<>(battery());
+        List.of("cutOff", "reason", "part", "chemistry").forEach(wrong::remove);
+        wrong.replaceAll((field, typed) -> field.equals("name") ? "" : "x");
+        wrong.putAll(Map.of("full", "y", "nominal", "<b>", "empty", "-1"));
+        refusedEverywhere(BATTERY, wrong);
+        Map<String, String> cells = new HashMap<>(cells());
+        List.of("name", "connection").forEach(cells::remove);
+        cells.replaceAll((field, typed) -> "x");
+        refusedEverywhere(SOLAR, cells);
+        refusedEverywhere(EXTERNAL, Map.of("name", "", "output", "x", "rating", "-1"));
     }
 
     @Test
@@ -203,7 +216,9 @@ class SourceFormTest extends PowerFormWalk {
             stop; charging; not there any more
             """)
     void cellsThatCannotBeAreRefusedAtTheirField(String field, String typed, String sentence) {
-        refused(SOLAR, cells(), field, typed, sentence);
+        Troubles troubles = new Troubles(new SourceForm(null, PowerSource.Kind.SOLAR), airframe("godwit"), cells());
+        troubles.sayNothingOfWhatIsGood();
+        troubles.say(field, typed, sentence);
     }
 
     @ParameterizedTest
@@ -214,7 +229,10 @@ class SourceFormTest extends PowerFormWalk {
             rating; 3000; This is from 0.001 to 2000
             """)
     void aSupplyThatCannotBeIsRefusedAtItsField(String field, String typed, String sentence) {
-        refused(EXTERNAL, Map.of("name", "Bench", "output", "5", "rating", "2"), field, typed, sentence);
+        Map<String, String> bench = Map.of("name", "Bench", "output", "5", "rating", "2");
+        Troubles troubles = new Troubles(new SourceForm(null, PowerSource.Kind.EXTERNAL), airframe("godwit"), bench);
+        troubles.sayNothingOfWhatIsGood();
+        troubles.say(field, typed, sentence);
     }
 
     @Test
