@@ -36,7 +36,7 @@ record LoadsForm(String line) implements PowerForm {
     public Map<String, Object> surroundings(Build build, Entries entries) {
         Map<String, Object> around = new LinkedHashMap<>();
         Map<String, String> rails = PowerChoices.names(build.power().rails());
-        rails.put(LoadFields.ON_NONE, "on no rail yet");
+        rails.put(LoadFields.ON_NONE, "no rail yet");
         around.put("part", build.line(line).map(PartLine::name).orElse("a part that is not there any more"));
         around.put("quantity", build.line(line).map(PartLine::quantity).orElse(1));
         around.put("rails", rails);

@@ -97,7 +97,7 @@ class LoadsFormTest extends PowerFormWalk {
                         new ElectricalLoad(null, Draws.CONSTANT_CURRENT, null, null, null, null, Map.of(), null, null));
         Page again = browser.open(power + SERVO);
         assertThat(again.document().select("[name=load.0.rail] [selected]").text())
-                .isEqualTo("on no rail yet");
+                .isEqualTo("no rail yet");
     }
 
     @Test
