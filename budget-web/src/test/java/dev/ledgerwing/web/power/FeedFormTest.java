@@ -137,6 +137,15 @@ class FeedFormTest extends PowerFormWalk {
     }
 
     @Test
+    void wiresThatNothingIsSaidOfLieInABundle() {
+        Page added = press(browser.open(power + NEW), NEW, "add:element:WIRE");
+        assertThat(added.document()
+                        .expectFirst("[name=element.0.routing] option")
+                        .val())
+                .isEqualTo("BUNDLE");
+    }
+
+    @Test
     void rowsAreAddedMovedAndTakenOutAndKeepWhatWasTyped() {
         Page form = browser.open(power + NEW);
         Page filled = sendOn(form, NEW, with(wired(), "row", "add:element:FUSE"));
