@@ -58,7 +58,9 @@ record RailForm(@Nullable String code) implements PowerForm {
         if (minV != null && maxV != null && minV > maxV) {
             entries.trouble("min", "The lowest voltage is the smaller of the two.");
         }
-        if (nominalV != null && ((minV != null && nominalV < minV) || (maxV != null && nominalV > maxV))) {
+        if (entries.isFine("min")
+                && nominalV != null
+                && ((minV != null && nominalV < minV) || (maxV != null && nominalV > maxV))) {
             entries.trouble("nominal", "This lies outside what the rail may have.");
         }
         if (!entries.areFine()) {
