@@ -9,6 +9,7 @@ import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.web.airframe.TitleBlock.Tile;
 import dev.ledgerwing.web.desk.CgFigure;
+import dev.ledgerwing.web.desk.PowerFigure;
 import dev.ledgerwing.web.desk.Snapshot;
 import dev.ledgerwing.web.support.Moments;
 import java.util.List;
@@ -41,13 +42,14 @@ public class TitleBlocks {
                         parts(shown, open, code),
                         mass(shown, open, figures),
                         balance(shown, open, figures),
+                        power(shown, open),
                         tile("History", AirframePage.HISTORY, open, code, revisions(shown)),
                         tile(
                                 "Sheets",
                                 AirframePage.SHEETS,
                                 open,
                                 code,
-                                List.of("build, balance", "to print or keep"))));
+                                List.of("build, balance, power", "to print or keep"))));
     }
 
     private static Tile parts(Snapshot shown, AirframePage open, String code) {
@@ -98,6 +100,17 @@ public class TitleBlocks {
                                 : "")
                         + CgFigure.of(shown.review().figures()).words(figures),
                 open == AirframePage.BALANCE);
+    }
+
+    private static Tile power(Snapshot shown, AirframePage open) {
+        Verdict verdict = shown.review().verdict(Budget.POWER);
+        return new Tile(
+                Budget.POWER.title(),
+                AirframePage.POWER.address(shown.build().airframe().code()),
+                verdict,
+                verdict.word(),
+                PowerFigure.of(shown.review().figures()).words(),
+                open == AirframePage.POWER);
     }
 
     /** {@code breaks by 122 g}, or the verdict alone. */

@@ -21,6 +21,8 @@ public record AirframeHeadline(
         Verdict massVerdict,
         Verdict balanceVerdict,
         CgFigure balance,
+        Verdict powerVerdict,
+        PowerFigure power,
         int lineCount) {
 
     static AirframeHeadline of(AirframeRow row) {
@@ -44,6 +46,8 @@ public record AirframeHeadline(
                         row.aftLimitXMm,
                         row.forwardLimitPercentMac,
                         row.aftLimitPercentMac),
+                row.powerVerdict,
+                new PowerFigure(row.powerMarginPercent, row.powerEnduranceMinutes),
                 row.lineCount);
     }
 }

@@ -72,6 +72,15 @@ class AirframeRow {
     @Nullable
     Double aftLimitPercentMac;
 
+    @Enumerated(EnumType.STRING)
+    Verdict powerVerdict;
+
+    @Nullable
+    Double powerMarginPercent;
+
+    @Nullable
+    Double powerEnduranceMinutes;
+
     int lineCount;
 
     /** What the headlines and the line rows were made by. */

@@ -36,6 +36,14 @@ record Judged(Build build, BuildReview review) {
         return CgFigure.of(review.figures());
     }
 
+    Verdict powerVerdict() {
+        return review.verdict(Budget.POWER);
+    }
+
+    PowerFigure power() {
+        return PowerFigure.of(review.figures());
+    }
+
     Verdict massVerdict() {
         return review.verdicts().getOrDefault(Budget.MASS, Verdict.UNKNOWN);
     }

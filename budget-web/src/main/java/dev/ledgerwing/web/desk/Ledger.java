@@ -113,6 +113,9 @@ class Ledger {
         airframe.predictedMg = judged.predictedMg();
         airframe.massVerdict = judged.massVerdict();
         showBalance(airframe, judged);
+        airframe.powerVerdict = judged.powerVerdict();
+        airframe.powerMarginPercent = judged.power().marginPercent();
+        airframe.powerEnduranceMinutes = judged.power().enduranceMinutes();
         airframe.lineCount = judged.build().lines().size();
         airframe.cacheVersion = CACHE_VERSION;
     }

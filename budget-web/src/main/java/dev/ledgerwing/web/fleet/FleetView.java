@@ -26,6 +26,8 @@ record FleetView(List<Row> rows, List<Event> lately) {
             BandBar band,
             Verdict balanceVerdict,
             String balance,
+            Verdict powerVerdict,
+            String power,
             String change,
             String title) {}
 
@@ -48,7 +50,7 @@ record FleetView(List<Row> rows, List<Event> lately) {
     }
 
     private static Verdict worst(AirframeHeadline headline) {
-        return headline.massVerdict().worseOf(headline.balanceVerdict());
+        return headline.massVerdict().worseOf(headline.balanceVerdict()).worseOf(headline.powerVerdict());
     }
 
     private static double marginShare(AirframeHeadline headline) {
@@ -74,6 +76,8 @@ record FleetView(List<Row> rows, List<Event> lately) {
                 BandBar.of(headline.balance(), headline.balanceVerdict()),
                 headline.balanceVerdict(),
                 headline.balance().words(figures),
+                headline.powerVerdict(),
+                headline.power().words(),
                 "r" + headline.number() + " · " + headline.author() + " · " + moments.text(headline.moment()),
                 headline.title());
     }
