@@ -26,7 +26,14 @@ record LoadGroup(@Nullable String rail, String title, List<Row> rows) {
      * @param group loads that never draw their peaks together; empty where it belongs to none
      */
     record Row(
-            String line, String name, String pieces, String typical, String peak, String duty, String volts, String group) {}
+            String line,
+            String name,
+            String pieces,
+            String typical,
+            String peak,
+            String duty,
+            String volts,
+            String group) {}
 
     private static final Set<Category> DRAWING =
             EnumSet.of(Category.PROPULSION, Category.AVIONICS, Category.RADIO, Category.SERVO, Category.PAYLOAD);

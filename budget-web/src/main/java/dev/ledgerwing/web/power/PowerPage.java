@@ -23,8 +23,7 @@ class PowerPage {
     String show(Snapshot shown, @Nullable String failed, Figures figures, Model model) {
         model.addAttribute("block", titleBlocks.of(shown, AirframePage.POWER, figures));
         model.addAttribute("power", PowerView.of(shown.reviewIn(figures), failed));
-        model.addAttribute(
-                "starts", PowerStart.isOffered(shown.build()) ? List.of(PowerStart.values()) : List.of());
+        model.addAttribute("starts", PowerStart.isOffered(shown.build()) ? List.of(PowerStart.values()) : List.of());
         return "power/show";
     }
 }

@@ -1,0 +1,119 @@
+package dev.ledgerwing.web.power;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.ledgerwing.core.build.Airframe;
+import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.MassBudget;
+import dev.ledgerwing.core.build.Stage;
+import dev.ledgerwing.core.power.PowerStart;
+import dev.ledgerwing.core.quantity.Mass;
+import dev.ledgerwing.core.verdict.Budget;
+import dev.ledgerwing.core.verdict.Verdict;
+import dev.ledgerwing.web.desk.Desk;
+import dev.ledgerwing.web.desk.Readings;
+import dev.ledgerwing.web.desk.Signature;
+import dev.ledgerwing.web.support.Browser;
+import dev.ledgerwing.web.support.Browser.Page;
+import dev.ledgerwing.web.support.PageTest;
+import dev.ledgerwing.web.team.SignedInBrowser;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.TestPropertySource;
+
+/** The power page, and the ready-made supplies to begin with. */
+@PageTest
+@TestPropertySource(properties = "ledgerwing.demo=true")
+class PowerPageTest {
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    Readings readings;
+
+    @Autowired
+    Desk desk;
+
+    private final String code = "p" + UUID.randomUUID().toString().substring(0, 18);
+    private final String power = "/airframes/" + code + "/power";
+    private Browser browser;
+
+    @BeforeEach
+    void signIn() {
+        browser = SignedInBrowser.at(port);
+    }
+
+    private void openBlank() {
+        desk.open(
+                Build.blank(
+                        new Airframe(code, "Airframe " + code, null, Stage.DESIGN, "nose tip"),
+                        new MassBudget(Mass.ofGrams(2000), null, null, null)),
+                new Signature("Ines", ""));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"curlew", "godwit", "dunlin"})
+    void everyDemoAirframeHasItsPage(String airframe) {
+        Page page = browser.open("/airframes/" + airframe + "/power");
+
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.document().select("[style], main script")).isEmpty();
+        assertThat(page.document().select(".title-block [aria-current] .label").text())
+                .isEqualTo("Power");
+        assertThat(page.document().select("#begin")).isEmpty();
+        assertThat(page.text()).contains("Flight pack", "Motor controller", "Avionics, 5 V", "Estimates are estimates");
+    }
+
+    @Test
+    void anEmptyOneSaysWhereToBegin() {
+        openBlank();
+        Page page = browser.open(power);
+
+        assertThat(page.text()).contains("Nothing says yet where the current comes from");
+        assertThat(page.document().select(".starts button").eachText())
+                .containsExactly(
+                        "One pack, one regulator", "Two packs through diodes", "Pack, regulator and solar tracker");
+        assertThat(readings.head(code).review().verdict(Budget.POWER)).isEqualTo(Verdict.UNKNOWN);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aStartIsOneRevisionAndCanBeTakenBack(PowerStart start) {
+        openBlank();
+        Page after = browser.send(browser.open(power), power + "/starts/" + start.code(), Map.of());
+
+        assertThat(after.path()).isEqualTo(power);
+        assertThat(after.document().select(".impact .change").text()).contains(start.title());
+        assertThat(readings.head(code).revision().number()).isEqualTo(2);
+        assertThat(after.document().select("#begin")).isEmpty();
+        assertThat(readings.head(code).review().verdict(Budget.POWER))
+                .as("no rating is known")
+                .isIn(Verdict.UNKNOWN, Verdict.BREAKS);
+
+        browser.send(after, "/airframes/" + code + "/undo", Map.of());
+        assertThat(readings.head(code).build().power().sources()).isEmpty();
+        assertThat(readings.head(code).build().power().rails()).isEmpty();
+    }
+
+    @Test
+    void aStartThatComesLateIsNotPutOnTopOfASupply() {
+        openBlank();
+        Page first = browser.open(power);
+        browser.send(first, power + "/starts/one-pack", Map.of());
+        Page late = browser.post(power + "/starts/two-packs", first, Map.of("seen", "2"));
+
+        assertThat(late.text()).contains("is there already");
+        assertThat(readings.head(code).revision().number()).isEqualTo(2);
+        assertThat(browser.post(power + "/starts/seven-packs", first, Map.of("seen", "1"))
+                        .status())
+                .isEqualTo(404);
+    }
+}
