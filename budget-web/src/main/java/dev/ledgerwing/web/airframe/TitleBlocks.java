@@ -44,12 +44,7 @@ public class TitleBlocks {
                         balance(shown, open, figures),
                         power(shown, open),
                         tile("History", AirframePage.HISTORY, open, code, revisions(shown)),
-                        tile(
-                                "Sheets",
-                                AirframePage.SHEETS,
-                                open,
-                                code,
-                                List.of("build, balance, power", "to print or keep"))));
+                        tile("Sheets", AirframePage.SHEETS, open, code, List.of("3", "build, balance, power"))));
     }
 
     private static Tile parts(Snapshot shown, AirframePage open, String code) {

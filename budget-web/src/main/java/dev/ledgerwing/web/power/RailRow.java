@@ -10,15 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** One rail: what it should have, what it has at worst, and what hangs on it. */
 record RailRow(
-        String code,
-        String name,
-        String note,
-        String wanted,
-        String lowest,
-        String highest,
-        String typical,
-        String peak,
-        String free) {
+        String code, String name, String note, String wanted, String has, String typical, String peak, String free) {
 
     static List<RailRow> of(BuildReview review) {
         return review.build().power().rails().stream()
@@ -34,8 +26,7 @@ record RailRow(
                 rail.name(),
                 fedBy(rail, review.build().power().feeds()),
                 Electric.volts(rail.nominalV()) + ", " + Electric.range(rail.minV(), rail.maxV()),
-                Electric.volts(figures.get(key + "lowestV")),
-                Electric.volts(figures.get(key + "highestV")),
+                Electric.range(figures.get(key + "lowestV"), figures.get(key + "highestV")),
                 Electric.amperes(figures.get(key + "typicalA")),
                 Electric.amperes(figures.get(key + "peakA")),
                 free(figures.get(key + "marginPercent")));
