@@ -1,5 +1,6 @@
 package dev.ledgerwing.web.power;
 
+import dev.ledgerwing.core.power.network.PowerWords;
 import dev.ledgerwing.core.quantity.Figures;
 import org.jspecify.annotations.Nullable;
 
@@ -9,25 +10,29 @@ final class Electric {
     static final String NOT_KNOWN = "not known";
 
     private static final char THIN_SPACE = '\u2009';
+    private static final double MINUTES_TO = 180;
 
     private Electric() {}
 
-    /** {@code 0.12 A}. */
     static String amperes(@Nullable Double amperes) {
-        return with("A", amperes, amperes != null && Math.abs(amperes) >= 10 ? 1 : 3);
+        return amperes == null ? NOT_KNOWN : PowerWords.amperes(amperes);
     }
 
-    /** {@code 5.02 V}. */
     static String volts(@Nullable Double volts) {
-        return with("V", volts, 2);
+        return volts == null ? NOT_KNOWN : PowerWords.volts(volts);
+    }
+
+    static String watts(@Nullable Double watts) {
+        return watts == null ? NOT_KNOWN : PowerWords.watts(watts);
     }
 
     static String wattHours(@Nullable Double wattHours) {
         return with("Wh", wattHours, wattHours != null && Math.abs(wattHours) >= 10 ? 1 : 2);
     }
 
+    /** {@code 12.5 min}, in hours from three of them on. */
     static String minutes(@Nullable Double minutes) {
-        return with("min", minutes, minutes != null && Math.abs(minutes) >= 10 ? 0 : 1);
+        return minutes != null && minutes >= MINUTES_TO ? with("h", minutes / 60, 1) : with("min", minutes, 1);
     }
 
     static String percent(@Nullable Double percent) {
@@ -47,5 +52,10 @@ final class Electric {
 
     static String with(String unit, @Nullable Double value, int decimals) {
         return value == null ? NOT_KNOWN : Figures.number(value, decimals) + THIN_SPACE + unit;
+    }
+
+    /** Before a figure of which a part is not known. */
+    static String atLeast(boolean isWhole, String figure) {
+        return isWhole || figure.equals(NOT_KNOWN) ? figure : "at least " + figure;
     }
 }

@@ -6,6 +6,7 @@ import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Regulator;
 import dev.ledgerwing.core.build.SolarArray;
 import dev.ledgerwing.core.build.WireRun;
+import dev.ledgerwing.core.power.network.PowerWords;
 import dev.ledgerwing.core.quantity.Figures;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,25 +16,10 @@ import org.jspecify.annotations.Nullable;
 /** Says in a line what a source or an element of a feed is. */
 record ElementWords(Figures figures) {
 
-    /** The plain word for a kind of element. */
-    static String kind(FeedElement.Kind kind) {
-        return switch (kind) {
-            case WIRE -> "wire";
-            case CONNECTOR -> "plug";
-            case FUSE -> "fuse";
-            case BREAKER -> "breaker";
-            case SWITCH -> "switch";
-            case SENSOR -> "current sensor";
-            case DIODE -> "diode";
-            case REGULATOR -> "regulator";
-            case MOTOR_CONTROLLER -> "motor controller";
-        };
-    }
-
     /** {@code wire, 20 AWG, 220 mm, in a bundle}. */
     String element(FeedElement element) {
         List<String> parts = new ArrayList<>();
-        parts.add(kind(element.kind()));
+        parts.add(PowerWords.word(element.kind()));
         WireRun wire = element.wire();
         if (wire != null) {
             parts.addAll(List.of(

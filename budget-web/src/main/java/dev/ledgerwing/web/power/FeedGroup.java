@@ -2,69 +2,88 @@ package dev.ledgerwing.web.power;
 
 import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.FeedElement;
-import dev.ledgerwing.core.build.Power;
-import dev.ledgerwing.core.build.PowerRules;
-import dev.ledgerwing.core.build.PowerSource;
-import dev.ledgerwing.core.build.Rail;
+import dev.ledgerwing.core.power.network.ElementLoad;
+import dev.ledgerwing.core.power.network.NetworkStatement;
+import dev.ledgerwing.core.power.network.PowerNetwork;
 import dev.ledgerwing.core.quantity.Figures;
-import dev.ledgerwing.core.review.BuildReview;
-import java.util.ArrayList;
+import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One feed with its elements in their order.
  *
  * @param way from where to where, in words
- * @param hasWire whether a wire is among them; without one its drop and its heat are judged by nobody
+ * @param hasWire whether a wire is among them; without one nobody judges what its wires lose and how warm they get
  */
 record FeedGroup(String code, String name, String way, List<Row> rows, boolean hasWire) {
 
-    /** One element, load against rating. */
-    record Row(String name, String what, String rating, String load, String free, String reserve) {}
+    /**
+     * One element, load against rating.
+     *
+     * @param rating as it is held against the load, and {@code basis} where that is from
+     * @param load of one, where several lie side by side
+     * @param free of the rating, less than 0 where it is exceeded
+     * @param reserve the share that must stay free
+     */
+    record Row(
+            String name,
+            String note,
+            String rating,
+            String basis,
+            String load,
+            String when,
+            String free,
+            String reserve,
+            String loss,
+            Verdict verdict) {}
 
-    static List<FeedGroup> of(BuildReview review) {
-        return review.build().power().feeds().stream()
-                .map(feed -> group(feed, review))
+    /** In the order of the record. */
+    static List<FeedGroup> of(NetworkStatement network, Figures figures) {
+        return network.network().build().power().feeds().stream()
+                .map(feed -> group(feed, network, new ElementWords(figures)))
                 .toList();
     }
 
-    private static FeedGroup group(Feed feed, BuildReview review) {
-        List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < feed.elements().size(); i++) {
-            rows.add(row(feed, i, review));
-        }
-        Power power = review.build().power();
+    private static FeedGroup group(Feed feed, NetworkStatement network, ElementWords words) {
         return new FeedGroup(
                 feed.code(),
                 feed.name(),
-                name(feed.from(), power) + " to " + name(feed.to(), power),
-                rows,
+                name(feed.from(), network.network()) + " to " + name(feed.to(), network.network()),
+                network.elementsOf(feed.code()).stream()
+                        .map(load -> row(load, words))
+                        .toList(),
                 feed.elements().stream().anyMatch(element -> element.kind() == FeedElement.Kind.WIRE));
     }
 
-    private static String name(String code, Power power) {
-        return Stream.concat(
-                        power.sources().stream()
-                                .filter(each -> each.code().equals(code))
-                                .map(PowerSource::name),
-                        power.rails().stream()
-                                .filter(each -> each.code().equals(code))
-                                .map(Rail::name))
-                .findFirst()
+    private static String name(String code, PowerNetwork network) {
+        return network.source(code)
+                .map(source -> source.name())
+                .or(() -> network.rail(code).map(rail -> rail.name()))
                 .orElse(code);
     }
 
-    private static Row row(Feed feed, int index, BuildReview review) {
-        FeedElement element = feed.elements().get(index);
-        PowerRules rules = review.build().power().rules();
-        String key = "power.element." + feed.code() + "." + (index + 1) + ".";
+    private static Row row(ElementLoad load, ElementWords words) {
+        boolean flows = load.isCarrying();
         return new Row(
-                element.name(),
-                new ElementWords(review.units()).element(element),
-                Electric.amperes(element.ratingA()),
-                Electric.percent(review.figures().get(key + "loadPercent")),
-                Electric.percent(review.figures().get(key + "marginPercent")),
-                Figures.percent(rules.reserve(element.kind())));
+                load.name(),
+                words.element(load.element()),
+                currents(load.rating().continuousA(), load.rating().peakA()),
+                load.rating().words(),
+                flows
+                        ? Electric.atLeast(load.isWhole(), currents(load.continuousA(), load.peakA()))
+                        : Electric.NOT_KNOWN,
+                load.when(),
+                Electric.percent(load.marginPercent()),
+                Figures.percent(load.reservePercent()),
+                flows ? Electric.volts(load.dropV()) + ", " + Electric.watts(load.heatW()) : "",
+                load.verdict());
+    }
+
+    /** {@code 3 A, peak 6 A}; once where both are the same. */
+    private static String currents(@Nullable Double continuousA, @Nullable Double peakA) {
+        String continuous = Electric.amperes(continuousA);
+        String peak = Electric.amperes(peakA);
+        return continuous.equals(peak) ? continuous : continuous + ", peak " + peak;
     }
 }

@@ -1,9 +1,12 @@
 package dev.ledgerwing.web.power;
 
 import dev.ledgerwing.core.build.Build;
-import dev.ledgerwing.core.build.Power;
+import dev.ledgerwing.core.power.PowerStatement;
+import dev.ledgerwing.core.power.energy.PowerEnergy;
+import dev.ledgerwing.core.power.network.NetworkStatement;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Budget;
+import dev.ledgerwing.report.drawing.PowerPictures;
 import dev.ledgerwing.web.airframe.FindingRow;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,30 +16,40 @@ import org.jspecify.annotations.Nullable;
  *
  * @param isEmpty whether no source, no rail and no feed is recorded
  * @param moreFindings how many findings are left out, none of them worse than those shown
+ * @param diagram the way of the current from sources to rails, ready markup of our own
  */
 record PowerView(
         boolean isEmpty,
         List<FindingRow> findings,
         int moreFindings,
-        List<SourceRow> sources,
+        String diagram,
         List<RailRow> rails,
         List<FeedGroup> feeds,
+        List<SourceRow> sources,
+        EnergyView energy,
+        List<BatteryRow> batteries,
+        List<String> cautions,
+        WiringView wiring,
         List<LoadGroup> loads,
         List<LoadGroup.Silent> silent) {
 
     static PowerView of(BuildReview review, @Nullable String failed) {
         Build build = review.build();
-        Power power = build.power();
+        PowerStatement power = PowerStatement.of(build);
+        NetworkStatement network = power.network();
         List<FindingRow> findings = FindingRow.of(review, Budget.POWER);
         return new PowerView(
-                power.sources().isEmpty()
-                        && power.rails().isEmpty()
-                        && power.feeds().isEmpty(),
+                power.isBlank(),
                 findings,
                 review.findings(Budget.POWER).size() - findings.size(),
-                SourceRow.of(review),
-                RailRow.of(review),
-                FeedGroup.of(review),
+                PowerPictures.feeds(build).html(),
+                RailRow.of(network),
+                FeedGroup.of(network, review.units()),
+                SourceRow.of(network, review.units()),
+                EnergyView.of(PowerEnergy.of(network.network()), review),
+                BatteryRow.of(build),
+                BatteryRow.cautions(build),
+                WiringView.of(power.wiring(), review),
                 LoadGroup.of(build),
                 LoadGroup.silent(build));
     }

@@ -2,47 +2,78 @@ package dev.ledgerwing.web.power;
 
 import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.Rail;
-import dev.ledgerwing.core.review.BuildReview;
+import dev.ledgerwing.core.power.network.ElementLoad;
+import dev.ledgerwing.core.power.network.LoadState;
+import dev.ledgerwing.core.power.network.NetworkStatement;
+import dev.ledgerwing.core.power.network.RailState;
+import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** One rail: what it should have, what it has at worst, and what hangs on it. */
+/**
+ * One rail: what it should have, what it has at worst, and what hangs on it.
+ *
+ * @param note what feeds it
+ * @param free what the element of its feeds that is nearest to its rating has free, and which that is
+ * @param verdict whether everything on it gets the voltage it works at
+ */
 record RailRow(
-        String code, String name, String note, String wanted, String has, String typical, String peak, String free) {
+        String code,
+        String name,
+        String note,
+        String wanted,
+        String has,
+        String typical,
+        String peak,
+        String free,
+        Verdict verdict) {
 
-    static List<RailRow> of(BuildReview review) {
-        return review.build().power().rails().stream()
-                .map(rail -> row(rail, review))
+    /** In the order of the record. */
+    static List<RailRow> of(NetworkStatement network) {
+        return network.network().build().power().rails().stream()
+                .flatMap(rail -> network.rail(rail.code()).stream())
+                .map(RailRow::row)
                 .toList();
     }
 
-    private static RailRow row(Rail rail, BuildReview review) {
-        Map<String, Double> figures = review.figures();
-        String key = "power.rail." + rail.code() + ".";
+    private static RailRow row(RailState state) {
+        Rail rail = state.rail();
         return new RailRow(
                 rail.code(),
                 rail.name(),
-                fedBy(rail, review.build().power().feeds()),
+                fedBy(state),
                 Electric.volts(rail.nominalV()) + ", " + Electric.range(rail.minV(), rail.maxV()),
-                Electric.range(figures.get(key + "lowestV"), figures.get(key + "highestV")),
-                Electric.amperes(figures.get(key + "typicalA")),
-                Electric.amperes(figures.get(key + "peakA")),
-                free(figures.get(key + "marginPercent")));
+                state.isFed() ? Electric.range(state.lowestV(), state.highestV()) : "dark",
+                Electric.atLeast(state.isWhole(), Electric.amperes(state.typicalA())),
+                Electric.atLeast(state.isWhole(), Electric.amperes(state.peakA())),
+                free(state.heaviest()),
+                verdict(state));
     }
 
-    private static String fedBy(Rail rail, List<Feed> feeds) {
-        List<Feed> own =
-                feeds.stream().filter(feed -> feed.to().equals(rail.code())).toList();
-        if (own.isEmpty()) {
-            return "fed by nothing";
+    private static String fedBy(RailState state) {
+        if (state.feeds().isEmpty()) {
+            return "no feed leads here";
         }
-        return "fed by " + own.stream().map(Feed::name).collect(Collectors.joining(", "))
-                + (rail.redundant() ? "; each must carry it alone" : "");
+        return "fed by " + state.feeds().stream().map(Feed::name).collect(Collectors.joining(", "))
+                + (state.rail().redundant() ? "; each must carry it alone" : "");
     }
 
-    private static String free(@Nullable Double percent) {
-        return Electric.percent(percent);
+    private static String free(@Nullable ElementLoad heaviest) {
+        Double margin = heaviest == null ? null : heaviest.marginPercent();
+        return heaviest == null || margin == null
+                ? Electric.NOT_KNOWN
+                : Figures.percent(margin) + " at " + heaviest.name();
+    }
+
+    private static Verdict verdict(RailState state) {
+        if (!state.isSolved()) {
+            return Verdict.UNKNOWN;
+        }
+        if (!state.isFed()) {
+            return state.loads().isEmpty() ? Verdict.TIGHT : Verdict.BREAKS;
+        }
+        return state.loads().stream().map(LoadState::verdict).reduce(Verdict.HOLDS, Verdict::worseOf);
     }
 }
