@@ -14,6 +14,7 @@ import dev.ledgerwing.web.desk.Snapshot;
 import dev.ledgerwing.web.support.Moments;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -104,8 +105,19 @@ public class TitleBlocks {
                 AirframePage.POWER.address(shown.build().airframe().code()),
                 verdict,
                 verdict.word(),
-                PowerFigure.of(shown.review().figures()).words(),
+                powerWords(shown),
                 open == AirframePage.POWER);
+    }
+
+    /** {@code 18 % free at Main diode}: the worst margin and where it is. */
+    private static String powerWords(Snapshot shown) {
+        PowerFigure figure = PowerFigure.of(shown.review().figures());
+        String where = shown.review().power().network().elements().stream()
+                .filter(element -> Objects.equals(element.marginPercent(), figure.marginPercent()))
+                .findFirst()
+                .map(element -> " at " + element.name())
+                .orElse("");
+        return figure.margin().isEmpty() ? figure.words() : figure.margin() + where;
     }
 
     /** {@code breaks by 122 g}, or the verdict alone. */

@@ -1,8 +1,10 @@
 package dev.ledgerwing.web.power;
 
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.power.PowerStatement;
 import dev.ledgerwing.core.power.energy.PowerEnergy;
+import dev.ledgerwing.core.power.failure.FailureTable;
 import dev.ledgerwing.core.power.network.NetworkStatement;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Budget;
@@ -23,32 +25,39 @@ record PowerView(
         List<FindingRow> findings,
         int moreFindings,
         String diagram,
+        FailureView failures,
         List<RailRow> rails,
         List<FeedGroup> feeds,
         List<SourceRow> sources,
         EnergyView energy,
         List<BatteryRow> batteries,
         List<String> cautions,
+        @Nullable DayView day,
+        boolean hasCells,
         WiringView wiring,
         List<LoadGroup> loads,
         List<LoadGroup.Silent> silent) {
 
     static PowerView of(BuildReview review, @Nullable String failed) {
         Build build = review.build();
-        PowerStatement power = PowerStatement.of(build);
+        PowerStatement power = review.power();
         NetworkStatement network = power.network();
+        PowerEnergy energy = PowerEnergy.of(network.network());
         List<FindingRow> findings = FindingRow.of(review, Budget.POWER);
         return new PowerView(
                 power.isBlank(),
                 findings,
                 review.findings(Budget.POWER).size() - findings.size(),
                 PowerPictures.feeds(build).html(),
+                FailureView.of(FailureTable.of(network), failed),
                 RailRow.of(network),
                 FeedGroup.of(network, review.units()),
                 SourceRow.of(network, review.units()),
-                EnergyView.of(PowerEnergy.of(network.network()), review),
+                EnergyView.of(energy, build),
                 BatteryRow.of(build),
                 BatteryRow.cautions(build),
+                DayView.of(build, energy),
+                build.power().sources().stream().anyMatch(source -> source.kind() == PowerSource.Kind.SOLAR),
                 WiringView.of(power.wiring(), review),
                 LoadGroup.of(build),
                 LoadGroup.silent(build));

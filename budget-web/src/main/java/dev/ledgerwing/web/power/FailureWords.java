@@ -1,0 +1,112 @@
+package dev.ledgerwing.web.power;
+
+import dev.ledgerwing.core.build.Feed;
+import dev.ledgerwing.core.build.PowerSource;
+import dev.ledgerwing.core.build.RadioFunction;
+import dev.ledgerwing.core.power.failure.Clearing;
+import dev.ledgerwing.core.power.failure.Failure;
+import dev.ledgerwing.core.power.failure.FailureRow;
+import dev.ledgerwing.core.power.failure.Overload;
+import dev.ledgerwing.core.power.network.NetworkStatement;
+import dev.ledgerwing.core.power.network.PowerWords;
+import dev.ledgerwing.core.power.network.RailState;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Says in plain sentences what one failure does. */
+record FailureWords(NetworkStatement network) {
+
+    List<String> sentences(FailureRow row) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(lost(row));
+        if (!row.redundant().isEmpty()) {
+            sentences.add(names(row.redundant().stream().map(rail -> rail.name()).toList())
+                    + " should bear it, and does not.");
+        }
+        if (!row.unjudged().isEmpty()) {
+            sentences.add("Not known whether the voltage is still enough for "
+                    + names(row.unjudged().stream().map(load -> load.line().name()).toList()) + ".");
+        }
+        if (row.failure().kind() == Failure.Kind.RAIL_SHORTED) {
+            sentences.add(stopped(row));
+        }
+        row.overloads().forEach(overload -> sentences.add(overload(overload)));
+        return sentences;
+    }
+
+    private String lost(FailureRow row) {
+        if (!row.functions().isEmpty()) {
+            return names(row.functions().stream().map(RadioFunction::name).toList())
+                    + (row.functions().size() == 1 ? " goes dark" : " go dark") + flight(row) + ".";
+        }
+        if (!row.loads().isEmpty()) {
+            List<String> dark =
+                    row.loads().stream().map(load -> load.load().line().name()).toList();
+            return names(dark) + (dark.stream().distinct().count() == 1 ? " goes dark" : " go dark")
+                    + "; no function is lost.";
+        }
+        return kept(row.failure())
+                .map(kept -> "Nothing is lost: " + kept + ".")
+                .orElse(row.unjudged().isEmpty() ? "Nothing is lost." : "Nothing is known to be lost.");
+    }
+
+    private static String flight(FailureRow row) {
+        long flight = row.functions().stream()
+                .filter(function -> function.criticality() == RadioFunction.Criticality.FLIGHT)
+                .count();
+        if (flight == 0) {
+            return "; the flight does not depend on " + (row.functions().size() == 1 ? "it" : "them");
+        }
+        boolean all = flight == row.functions().size();
+        return ": the flight depends on "
+                + (all
+                        ? row.functions().size() == 1 ? "it" : "them"
+                        : names(row.functions().stream()
+                                .filter(function -> function.criticality() == RadioFunction.Criticality.FLIGHT)
+                                .map(RadioFunction::name)
+                                .toList()));
+    }
+
+    /** What the rail behind a failed element keeps through its other feeds. */
+    private Optional<String> kept(Failure failure) {
+        var at = failure.at();
+        Feed feed = at == null ? null : network.network().feed(at.feed()).orElse(null);
+        if (feed == null || at == null || feed.elements().get(at.index()).count() > 1) {
+            return Optional.empty();
+        }
+        return network.rail(feed.to()).stream()
+                .flatMap(rail -> rail.legs().stream())
+                .filter(leg -> !leg.feed().equals(feed) && leg.lowestV() > 0)
+                .max(Comparator.comparingDouble(RailState.Leg::lowestV))
+                .map(leg -> PowerWords.quoted(network.rail(feed.to()).orElseThrow().rail().name())
+                        + " keeps at least " + PowerWords.volts(leg.lowestV()) + " through "
+                        + PowerWords.quoted(leg.feed().name()));
+    }
+
+    private static String stopped(FailureRow row) {
+        List<String> openers = row.clearings().stream()
+                .map(Clearing::element)
+                .map(element -> element.name())
+                .toList();
+        List<String> dragged = row.dragged().stream().map(PowerSource::name).toList();
+        String opens = openers.isEmpty()
+                ? ""
+                : names(openers) + (openers.size() == 1 ? " opens and stops it." : " open and stop it.");
+        return dragged.isEmpty()
+                ? opens.isEmpty() ? "No source reaches it." : opens
+                : (opens.isEmpty() ? "" : opens + " ") + "Nothing stops it on the way to " + names(dragged)
+                        + ", which it takes with it.";
+    }
+
+    private static String overload(Overload overload) {
+        return PowerWords.quoted(overload.name()) + " must carry " + PowerWords.amperes(overload.afterA())
+                + (overload.isPeak() ? " for moments" : "") + " then; it may carry "
+                + PowerWords.amperes(overload.ratingA()) + ".";
+    }
+
+    private static String names(List<String> names) {
+        return PowerWords.names(names);
+    }
+}
