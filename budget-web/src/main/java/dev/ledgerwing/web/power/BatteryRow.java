@@ -27,8 +27,7 @@ record BatteryRow(
         String sun,
         String stop) {
 
-    static List<BatteryRow> of(Build build) {
-        Charging charging = Charging.of(build);
+    static List<BatteryRow> of(Build build, Charging charging) {
         return build.power().sources().stream()
                 .filter(source -> source.kind() == PowerSource.Kind.BATTERY)
                 .map(source -> row(source, charging))

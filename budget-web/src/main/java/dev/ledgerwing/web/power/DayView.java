@@ -1,18 +1,13 @@
 package dev.ledgerwing.web.power;
 
-import dev.ledgerwing.core.build.Build;
-import dev.ledgerwing.core.build.Phase;
-import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.SolarDay;
-import dev.ledgerwing.core.power.energy.PhaseEnergy;
-import dev.ledgerwing.core.power.energy.PowerEnergy;
 import dev.ledgerwing.core.power.solar.ClockHour;
 import dev.ledgerwing.core.power.solar.DayBalance;
 import dev.ledgerwing.core.power.solar.DayCharge;
 import dev.ledgerwing.core.power.solar.DayFindings;
-import dev.ledgerwing.core.power.solar.DayStore;
 import dev.ledgerwing.core.power.solar.DaySun;
 import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.web.support.Moments;
 import java.util.ArrayList;
@@ -25,47 +20,17 @@ import org.jspecify.annotations.Nullable;
  * @param title place and date
  * @param finding whether the night can be flown through
  */
-record DayView(String title, Finding finding, List<Fact> facts) {
+record DayView(String title, @Nullable Finding finding, List<Fact> facts) {
 
     /** A figure with its name. */
     record Fact(String name, String figure) {}
 
-    /** Null where no day is recorded. */
-    static @Nullable DayView of(Build build, PowerEnergy energy) {
-        SolarDay day = build.power().day();
-        if (day == null) {
-            return null;
-        }
-        List<PowerSource> sources = build.power().sources();
-        DayBalance balance = DayBalance.of(day, sources, DayStore.of(sources), consumptionW(day, energy));
-        return of(balance, DayFindings.of(balance, build.power().rules().wantedMinutes()));
-    }
-
-    /** What is drawn in the phase flown all day; null where there is no such phase, or its draw is not known. */
-    private static @Nullable Double consumptionW(SolarDay day, PowerEnergy energy) {
-        if (!energy.endurance().isKnown()) {
-            return null;
-        }
-        return energy.phases().stream()
-                .filter(phase -> isFlown(phase.occasion().phase(), day.phase()))
-                .findFirst()
-                .map(PhaseEnergy::meanW)
-                .orElse(null);
-    }
-
-    private static boolean isFlown(@Nullable Phase phase, @Nullable String chosen) {
-        if (phase == null) {
-            return true;
-        }
-        return chosen == null ? phase.stretch() : phase.code().equals(chosen);
-    }
-
-    private static DayView of(DayBalance balance, Finding finding) {
+    static DayView of(DayBalance balance, BuildReview review) {
         SolarDay day = balance.day();
         String place = day.place();
         return new DayView(
                 (place == null || place.isBlank() ? "" : place + ", ") + Moments.day(day.date()),
-                finding,
+                review.finding(DayFindings.DAY).orElse(null),
                 facts(balance));
     }
 

@@ -35,6 +35,13 @@ final class Electric {
         return minutes != null && minutes >= MINUTES_TO ? with("h", minutes / 60, 1) : with("min", minutes, 1);
     }
 
+    /** {@code 35.5 %}, or {@code 41.6 % over} where the rating is exceeded. */
+    static String free(@Nullable Double marginPercent) {
+        return marginPercent != null && marginPercent < 0
+                ? Figures.percent(-marginPercent) + " over"
+                : percent(marginPercent);
+    }
+
     static String percent(@Nullable Double percent) {
         return percent == null ? NOT_KNOWN : Figures.percent(percent);
     }
@@ -46,6 +53,9 @@ final class Electric {
         }
         if (fromV == null) {
             return "up to " + volts(toV);
+        }
+        if (toV != null && volts(fromV).equals(volts(toV))) {
+            return volts(toV);
         }
         return toV == null ? "from " + volts(fromV) : Figures.number(fromV, 2) + " to " + volts(toV);
     }

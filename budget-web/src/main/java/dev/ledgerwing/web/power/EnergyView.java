@@ -1,6 +1,5 @@
 package dev.ledgerwing.web.power;
 
-import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.PowerRules;
 import dev.ledgerwing.core.power.energy.Endurance;
 import dev.ledgerwing.core.power.energy.EnduranceFindings;
@@ -8,6 +7,7 @@ import dev.ledgerwing.core.power.energy.EnergyShare;
 import dev.ledgerwing.core.power.energy.PackEndurance;
 import dev.ledgerwing.core.power.energy.PhaseEnergy;
 import dev.ledgerwing.core.power.energy.PowerEnergy;
+import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Finding;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,11 +32,11 @@ record EnergyView(List<Row> rows, @Nullable Finding finding, List<Part> parts) {
     /** A part of the flight, or of what is kept. */
     record Part(String name, String figure) {}
 
-    static EnergyView of(PowerEnergy energy, Build build) {
+    static EnergyView of(PowerEnergy energy, BuildReview review) {
         return new EnergyView(
                 energy.phases().stream().map(EnergyView::row).toList(),
-                EnduranceFindings.of(build, energy.endurance()).stream().findFirst().orElse(null),
-                parts(energy.endurance(), build.power().rules()));
+                review.finding(EnduranceFindings.ENDURANCE).orElse(null),
+                parts(energy.endurance(), review.build().power().rules()));
     }
 
     private static Row row(PhaseEnergy phase) {

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param chosen the one that is looked at; null = none
  * @param isUnknown whether one was asked for that there is not, or no longer
  */
-record FailureView(List<Row> losing, List<Row> harmless, @Nullable Row chosen, boolean isUnknown) {
+record FailureView(
+        List<Row> losing, List<Row> harmless, @Nullable Row chosen, boolean isUnknown) {
 
     /**
      * One failure.

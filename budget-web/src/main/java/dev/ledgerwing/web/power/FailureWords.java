@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.power.failure.Clearing;
+import dev.ledgerwing.core.power.failure.DarkLoad;
 import dev.ledgerwing.core.power.failure.Failure;
 import dev.ledgerwing.core.power.failure.FailureRow;
 import dev.ledgerwing.core.power.failure.Overload;
@@ -20,14 +21,17 @@ record FailureWords(NetworkStatement network) {
 
     List<String> sentences(FailureRow row) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(lost(row));
+        sentences.addAll(lost(row));
         if (!row.redundant().isEmpty()) {
-            sentences.add(names(row.redundant().stream().map(rail -> rail.name()).toList())
-                    + " should bear it, and does not.");
+            sentences.add(
+                    names(row.redundant().stream().map(rail -> rail.name()).toList())
+                            + " should bear it, and does not.");
         }
         if (!row.unjudged().isEmpty()) {
             sentences.add("Not known whether the voltage is still enough for "
-                    + names(row.unjudged().stream().map(load -> load.line().name()).toList()) + ".");
+                    + names(row.unjudged().stream()
+                            .map(load -> load.line().name())
+                            .toList()) + ".");
         }
         if (row.failure().kind() == Failure.Kind.RAIL_SHORTED) {
             sentences.add(stopped(row));
@@ -36,37 +40,49 @@ record FailureWords(NetworkStatement network) {
         return sentences;
     }
 
-    private String lost(FailureRow row) {
-        if (!row.functions().isEmpty()) {
-            return names(row.functions().stream().map(RadioFunction::name).toList())
-                    + (row.functions().size() == 1 ? " goes dark" : " go dark") + flight(row) + ".";
+    private List<String> lost(FailureRow row) {
+        if (row.functions().isEmpty()) {
+            return List.of(row.loads().isEmpty() ? nothing(row) : dark(row.loads()));
         }
-        if (!row.loads().isEmpty()) {
-            List<String> dark =
-                    row.loads().stream().map(load -> load.load().line().name()).toList();
-            return names(dark) + (dark.stream().distinct().count() == 1 ? " goes dark" : " go dark")
-                    + "; no function is lost.";
+        List<String> flight = functions(row, true);
+        List<String> others = functions(row, false);
+        if (flight.isEmpty()) {
+            return List.of(listed(others) + goes(others) + "; the flight does not depend on " + them(others) + ".");
         }
-        return kept(row.failure())
-                .map(kept -> "Nothing is lost: " + kept + ".")
-                .orElse(row.unjudged().isEmpty() ? "Nothing is lost." : "Nothing is known to be lost.");
+        String first = listed(flight) + goes(flight) + ": the flight depends on " + them(flight) + ".";
+        return others.isEmpty() ? List.of(first) : List.of(first, listed(others) + goes(others) + " too.");
     }
 
-    private static String flight(FailureRow row) {
-        long flight = row.functions().stream()
-                .filter(function -> function.criticality() == RadioFunction.Criticality.FLIGHT)
-                .count();
-        if (flight == 0) {
-            return "; the flight does not depend on " + (row.functions().size() == 1 ? "it" : "them");
-        }
-        boolean all = flight == row.functions().size();
-        return ": the flight depends on "
-                + (all
-                        ? row.functions().size() == 1 ? "it" : "them"
-                        : names(row.functions().stream()
-                                .filter(function -> function.criticality() == RadioFunction.Criticality.FLIGHT)
-                                .map(RadioFunction::name)
-                                .toList()));
+    private static List<String> functions(FailureRow row, boolean isFlight) {
+        return row.functions().stream()
+                .filter(function -> (function.criticality() == RadioFunction.Criticality.FLIGHT) == isFlight)
+                .map(RadioFunction::name)
+                .toList();
+    }
+
+    private static String dark(List<DarkLoad> loads) {
+        List<String> names =
+                loads.stream().map(load -> load.load().line().name()).distinct().toList();
+        return names(names) + goes(names) + "; no function is lost.";
+    }
+
+    private String nothing(FailureRow row) {
+        String otherwise = row.unjudged().isEmpty() ? "Nothing is lost." : "Nothing is known to be lost.";
+        return kept(row.failure()).map(kept -> "Nothing is lost: " + kept + ".").orElse(otherwise);
+    }
+
+    private static String goes(List<String> names) {
+        return names.size() == 1 ? " goes dark" : " go dark";
+    }
+
+    private static String them(List<String> names) {
+        return names.size() == 1 ? "it" : "them";
+    }
+
+    /** All of them: who looks at a failure wants to know every function that is lost. */
+    private static String listed(List<String> names) {
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
     /** What the rail behind a failed element keeps through its other feeds. */
@@ -80,7 +96,8 @@ record FailureWords(NetworkStatement network) {
                 .flatMap(rail -> rail.legs().stream())
                 .filter(leg -> !leg.feed().equals(feed) && leg.lowestV() > 0)
                 .max(Comparator.comparingDouble(RailState.Leg::lowestV))
-                .map(leg -> PowerWords.quoted(network.rail(feed.to()).orElseThrow().rail().name())
+                .map(leg -> PowerWords.quoted(
+                                network.rail(feed.to()).orElseThrow().rail().name())
                         + " keeps at least " + PowerWords.volts(leg.lowestV()) + " through "
                         + PowerWords.quoted(leg.feed().name()));
     }

@@ -74,10 +74,16 @@ record FeedGroup(String code, String name, String way, List<Row> rows, boolean h
                         ? Electric.atLeast(load.isWhole(), currents(load.continuousA(), load.peakA()))
                         : Electric.NOT_KNOWN,
                 load.when(),
-                Electric.percent(load.marginPercent()),
+                Electric.free(load.marginPercent()),
                 Figures.percent(load.reservePercent()),
-                flows ? Electric.volts(load.dropV()) + ", " + Electric.watts(load.heatW()) : "",
+                flows ? loss(load) : "",
                 load.verdict());
+    }
+
+    /** A regulator is there to lower the voltage, so that is no drop to speak of. */
+    private static String loss(ElementLoad load) {
+        String heat = Electric.watts(load.heatW());
+        return load.element().regulator() == null ? Electric.volts(load.dropV()) + ", " + heat : heat;
     }
 
     /** {@code 3 A, peak 6 A}; once where both are the same. */

@@ -3,9 +3,8 @@ package dev.ledgerwing.web.power;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.power.PowerStatement;
-import dev.ledgerwing.core.power.energy.PowerEnergy;
-import dev.ledgerwing.core.power.failure.FailureTable;
 import dev.ledgerwing.core.power.network.NetworkStatement;
+import dev.ledgerwing.core.power.solar.DayBalance;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.report.drawing.PowerPictures;
@@ -42,21 +41,21 @@ record PowerView(
         Build build = review.build();
         PowerStatement power = review.power();
         NetworkStatement network = power.network();
-        PowerEnergy energy = PowerEnergy.of(network.network());
+        DayBalance day = power.day();
         List<FindingRow> findings = FindingRow.of(review, Budget.POWER);
         return new PowerView(
                 power.isBlank(),
                 findings,
                 review.findings(Budget.POWER).size() - findings.size(),
                 PowerPictures.feeds(build).html(),
-                FailureView.of(FailureTable.of(network), failed),
+                FailureView.of(power.failures(), failed),
                 RailRow.of(network),
                 FeedGroup.of(network, review.units()),
                 SourceRow.of(network, review.units()),
-                EnergyView.of(energy, build),
-                BatteryRow.of(build),
+                EnergyView.of(power.energy(), review),
+                BatteryRow.of(build, power.charging()),
                 BatteryRow.cautions(build),
-                DayView.of(build, energy),
+                day == null ? null : DayView.of(day, review),
                 build.power().sources().stream().anyMatch(source -> source.kind() == PowerSource.Kind.SOLAR),
                 WiringView.of(power.wiring(), review),
                 LoadGroup.of(build),

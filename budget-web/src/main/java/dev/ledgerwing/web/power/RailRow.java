@@ -6,7 +6,6 @@ import dev.ledgerwing.core.power.network.ElementLoad;
 import dev.ledgerwing.core.power.network.LoadState;
 import dev.ledgerwing.core.power.network.NetworkStatement;
 import dev.ledgerwing.core.power.network.RailState;
-import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -64,7 +63,7 @@ record RailRow(
         Double margin = heaviest == null ? null : heaviest.marginPercent();
         return heaviest == null || margin == null
                 ? Electric.NOT_KNOWN
-                : Figures.percent(margin) + " at " + heaviest.name();
+                : Electric.free(margin) + " at " + heaviest.name();
     }
 
     private static Verdict verdict(RailState state) {
