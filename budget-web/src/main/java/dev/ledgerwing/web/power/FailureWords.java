@@ -8,6 +8,7 @@ import dev.ledgerwing.core.power.failure.DarkLoad;
 import dev.ledgerwing.core.power.failure.Failure;
 import dev.ledgerwing.core.power.failure.FailureRow;
 import dev.ledgerwing.core.power.failure.Overload;
+import dev.ledgerwing.core.power.network.ElementAt;
 import dev.ledgerwing.core.power.network.NetworkStatement;
 import dev.ledgerwing.core.power.network.PowerWords;
 import dev.ledgerwing.core.power.network.RailState;
@@ -85,21 +86,29 @@ record FailureWords(NetworkStatement network) {
         return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
-    /** What the rail behind a failed element keeps through its other feeds. */
+    /** What the rail behind a failed element or source keeps through its other feeds. */
     private Optional<String> kept(Failure failure) {
-        var at = failure.at();
-        Feed feed = at == null ? null : network.network().feed(at.feed()).orElse(null);
-        if (feed == null || at == null || feed.elements().get(at.index()).count() > 1) {
-            return Optional.empty();
+        return gone(failure)
+                .flatMap(feed -> network.rail(feed.to())
+                        .flatMap(rail -> rail.legs().stream()
+                                .filter(leg -> !leg.feed().equals(feed) && leg.lowestV() > 0)
+                                .max(Comparator.comparingDouble(RailState.Leg::lowestV))
+                                .map(leg -> PowerWords.quoted(rail.rail().name()) + " keeps at least "
+                                        + PowerWords.volts(leg.lowestV()) + " through "
+                                        + PowerWords.quoted(leg.feed().name()))));
+    }
+
+    /** The one feed that carries nothing any more; empty where some of it goes on, or where it is several. */
+    private Optional<Feed> gone(Failure failure) {
+        ElementAt at = failure.at();
+        if (at != null) {
+            return network.network()
+                    .feed(at.feed())
+                    .filter(feed -> feed.elements().get(at.index()).count() == 1);
         }
-        return network.rail(feed.to()).stream()
-                .flatMap(rail -> rail.legs().stream())
-                .filter(leg -> !leg.feed().equals(feed) && leg.lowestV() > 0)
-                .max(Comparator.comparingDouble(RailState.Leg::lowestV))
-                .map(leg -> PowerWords.quoted(
-                                network.rail(feed.to()).orElseThrow().rail().name())
-                        + " keeps at least " + PowerWords.volts(leg.lowestV()) + " through "
-                        + PowerWords.quoted(leg.feed().name()));
+        List<Feed> feeds =
+                failure.kind() == Failure.Kind.SOURCE_OUT ? network.network().feedsFrom(failure.code()) : List.of();
+        return feeds.size() == 1 ? Optional.of(feeds.get(0)) : Optional.empty();
     }
 
     private static String stopped(FailureRow row) {

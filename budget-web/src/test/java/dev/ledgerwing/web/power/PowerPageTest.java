@@ -116,4 +116,58 @@ class PowerPageTest {
                         .status())
                 .isEqualTo(404);
     }
+
+    @Test
+    void aFailureThatIsLookedAtIsSaidInWords() {
+        Page harmless = browser.open("/airframes/curlew/power?failed=element.standby-avionics.4");
+        assertThat(harmless.document().select("#failed").text())
+                .contains("“Standby diode” in “Standby to avionics” fails open.")
+                .contains("Nothing is lost: “Avionics, 5 V” keeps at least");
+        assertThat(harmless.document().select("details[open] tr.changed")).hasSize(1);
+
+        Page grave = browser.open("/airframes/curlew/power?failed=source.flight-pack");
+        assertThat(grave.document().select("#failed").text())
+                .contains("“Flight pack” gives nothing.")
+                .contains("Aileron, ")
+                .contains("the flight depends on them");
+        assertThat(grave.document().select("table a[aria-current=true]").attr("href"))
+                .isEqualTo("/airframes/curlew/power?failed=source.flight-pack#feeds");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"nonsense", "element.standby-avionics.0", "element..", "%3Cb%3E", "source.", "0"})
+    void aFailureThatIsNotThereIsSaidToBeUnknown(String failed) {
+        Page page = browser.open("/airframes/curlew/power?failed=" + failed);
+
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.text()).contains("There is no such failure here, or no longer");
+        assertThat(page.document().select("#failed, tr.changed")).isEmpty();
+    }
+
+    @Test
+    void everyFailureOfTheTableCanBeLookedAt() {
+        for (String address : browser.open("/airframes/dunlin/power")
+                .document()
+                .select("section[aria-labelledby=failures] a")
+                .eachAttr("href")) {
+            assertThat(browser.open(address.replaceAll("#.*", "")).document().select("#failed"))
+                    .as(address)
+                    .hasSize(1);
+        }
+    }
+
+    @Test
+    void whatIsDrawnPhaseByPhaseAndTheDayAreOnThePage() {
+        String text = browser.open("/airframes/curlew/power").text();
+
+        assertThat(text)
+                .contains("Energy by phase")
+                .contains("kept for the landing, not counted in it 5")
+                .contains("25.2\u2009V at most")
+                .contains("A day in the sun")
+                .contains("harvest in 24 h")
+                .contains("through the night")
+                .contains("of wiring");
+        assertThat(browser.open("/airframes/dunlin/power").text()).doesNotContain("A day in the sun");
+    }
 }
