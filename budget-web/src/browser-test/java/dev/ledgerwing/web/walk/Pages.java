@@ -50,7 +50,8 @@ final class Pages {
             "/airframes/curlew/history/compare?from=3&to=12",
             "/airframes/curlew/sheets",
             "/airframes/curlew/sheets/12/build.html",
-            "/airframes/curlew/sheets/12/balance.html");
+            "/airframes/curlew/sheets/12/balance.html",
+            "/airframes/curlew/sheets/12/power.html");
 
     private Pages() {}
 }

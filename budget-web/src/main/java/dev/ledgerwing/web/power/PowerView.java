@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param isEmpty whether no source, no rail and no feed is recorded
  * @param moreFindings how many findings are left out, none of them worse than those shown
- * @param diagram the way of the current from sources to rails, ready markup of our own
+ * @param diagram the way of the current from sources to rails, {@code energyChart} and {@code dayChart} of what is drawn and
+ *     harvested; ready markup of our own, the last one empty where there is no day
  */
 record PowerView(
         boolean isEmpty,
@@ -29,9 +30,11 @@ record PowerView(
         List<FeedGroup> feeds,
         List<SourceRow> sources,
         EnergyView energy,
+        String energyChart,
         List<BatteryRow> batteries,
         List<String> cautions,
         @Nullable DayView day,
+        String dayChart,
         boolean hasCells,
         WiringView wiring,
         List<LoadGroup> loads,
@@ -47,15 +50,20 @@ record PowerView(
                 power.isBlank(),
                 findings,
                 review.findings(Budget.POWER).size() - findings.size(),
-                PowerPictures.feeds(build).html(),
+                FailureView.chosen(power.failures(), failed)
+                        .map(row -> PowerPictures.feeds(power, row))
+                        .orElseGet(() -> PowerPictures.feeds(power))
+                        .html(),
                 FailureView.of(power.failures(), failed),
                 RailRow.of(network),
                 FeedGroup.of(network, review.units()),
                 SourceRow.of(network, review.units()),
                 EnergyView.of(power.energy(), review),
+                PowerPictures.energy(power).html(),
                 BatteryRow.of(build, power.charging()),
                 BatteryRow.cautions(build),
                 day == null ? null : DayView.of(day, review),
+                day == null ? "" : PowerPictures.day(power, day).html(),
                 build.power().sources().stream().anyMatch(source -> source.kind() == PowerSource.Kind.SOLAR),
                 WiringView.of(power.wiring(), review),
                 LoadGroup.of(build),

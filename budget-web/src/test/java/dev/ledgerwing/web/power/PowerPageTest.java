@@ -69,6 +69,10 @@ class PowerPageTest {
         assertThat(page.document().select(".title-block [aria-current] .label").text())
                 .isEqualTo("Power");
         assertThat(page.document().select("#begin")).isEmpty();
+        assertThat(page.document().select("section[aria-labelledby=feeds] svg.balance-drawing"))
+                .hasSize(2);
+        assertThat(page.document().select("section[aria-labelledby=energy] svg.balance-drawing"))
+                .hasSize(2);
         assertThat(page.text()).contains("Flight pack", "Motor controller", "Avionics, 5 V", "Estimates are estimates");
     }
 
@@ -130,6 +134,12 @@ class PowerPageTest {
                 .contains("“Flight pack” gives nothing.")
                 .contains("Aileron, ")
                 .contains("the flight depends on them");
+        assertThat(grave.document()
+                        .select("section[aria-labelledby=feeds] svg.balance-drawing")
+                        .outerHtml())
+                .isNotEqualTo(harmless.document()
+                        .select("section[aria-labelledby=feeds] svg.balance-drawing")
+                        .outerHtml());
         assertThat(grave.document().select("table a[aria-current=true]").attr("href"))
                 .isEqualTo("/airframes/curlew/power?failed=source.flight-pack#feeds");
     }

@@ -51,6 +51,8 @@ class SheetsTest {
                         "/airframes/curlew/sheets/12/build.pdf",
                         "/airframes/curlew/sheets/12/balance.html",
                         "/airframes/curlew/sheets/12/balance.pdf",
+                        "/airframes/curlew/sheets/12/power.html",
+                        "/airframes/curlew/sheets/12/power.pdf",
                         "/airframes/curlew/history/12/build.json");
         assertThat(page.text()).contains(readings.head("curlew").shortFingerprint());
     }
@@ -109,6 +111,21 @@ class SheetsTest {
             assertThat(new PDFTextStripper().getText(document))
                     .contains("Dunlin", "Mass and balance sheet", "Booked on");
         }
+    }
+
+    @Test
+    void thePowerSheetObeysThePolicyAndIsOnPaperToo() throws Exception {
+        Document sheet =
+                Jsoup.parse(answer("/airframes/curlew/sheets/12/power.html").getContentAsString());
+        assertThat(sheet.text()).contains("Main diode", "Standby pack", "Lithium packs burn");
+        assertThat(sheet.select("[style], style, script")).isEmpty();
+
+        byte[] pdf = answer("/airframes/curlew/sheets/12/power.pdf").getContentAsByteArray();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(new PDFTextStripper().getText(document)).contains("Curlew", "Power sheet", "Avionics fuse");
+        }
+        assertThat(answer("/airframes/curlew/sheets/12/power.png").getContentType())
+                .isEqualTo("image/png");
     }
 
     @Test
