@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param ratingA what it may carry for as long as it lasts: rating of a fuse or switch, full scale of a sensor, continuous output of a
  *     regulator; of a wire it takes the place of the tables
- * @param peakRatingA what it may carry for moments; null = no more than {@code ratingA}
+ * @param peakRatingA what it may carry for moments; null = no more than {@code ratingA}, of a wire: moments do not count
  * @param count how many of them lie side by side
  * @param sharing how they share; null for a single one
  * @param milliohm resistance of one; of a wire it takes the place of the tables

@@ -57,7 +57,8 @@ record Carried(Choice choice, Forest.Shape shape, Map<String, Integer> nodes, in
                 constantA[node] += drawn.demandA()[i];
             }
         }
-        ForestSolver solver = new ForestSolver(shape, openV, constantA, constantW).solve();
+        Forest.Shape solved = drawn.losesInDiodes() ? shape : shape.withoutForward();
+        ForestSolver solver = new ForestSolver(solved, openV, constantA, constantW).solve();
         return new NetworkSolution(situation, this, drawn, solver);
     }
 

@@ -43,8 +43,10 @@ public record ElementLoad(
     }
 
     private Judgement judgement() {
+        double momentsA = rating.isSteady() ? continuousA : peakA;
+        Double momentsRatingA = rating.isSteady() ? rating.continuousA() : rating.peakA();
         return new Judgement(
-                continuousA, peakA, rating.continuousA(), rating.peakA(), reservePercent, isWhole && isCarrying);
+                continuousA, momentsA, rating.continuousA(), momentsRatingA, reservePercent, isWhole && isCarrying);
     }
 
     /** In per cent of its rating, the worse of continuous and peak; null = its rating is not known, or what it carries. */

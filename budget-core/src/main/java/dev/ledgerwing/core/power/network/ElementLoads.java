@@ -61,12 +61,13 @@ record ElementLoads(PowerNetwork network, Solutions solutions, Gaps gaps) {
         List<Seen> peak =
                 seen.stream().filter(each -> each.isAt(LoadLevel.PEAK)).toList();
         Regulator regulator = element.regulator();
+        ElementRating rating = ElementRating.of(element, placed.highestInputV());
         return new ElementLoad(
                 feed,
                 placed.at(),
                 most(continuous, each -> each.flow().ofOneA()),
                 most(peak, each -> each.flow().ofOneA()),
-                ElementRating.of(element, placed.highestInputV()),
+                rating,
                 network.build().power().rules().reserve(element.kind()),
                 !gaps.currents().contains(feed.to()),
                 !continuous.isEmpty(),
@@ -75,10 +76,12 @@ record ElementLoads(PowerNetwork network, Solutions solutions, Gaps gaps) {
                 seen.stream().mapToDouble(each -> each.flow().inV()).min().orElse(0),
                 most(seen, each -> each.flow().inV()),
                 regulator == null ? 0 : Conversion.leastInputV(regulator, placed.highestInputV()),
-                peak.stream()
-                        .max(Comparator.comparingDouble(each -> each.flow().outA()))
-                        .map(Seen::when)
-                        .orElse(""));
+                (rating.isSteady() ? continuous : peak)
+                        .stream()
+                                .max(Comparator.comparingDouble(
+                                        each -> each.flow().outA()))
+                                .map(Seen::when)
+                                .orElse(""));
     }
 
     private static double most(List<Seen> seen, ToDoubleFunction<Seen> figure) {

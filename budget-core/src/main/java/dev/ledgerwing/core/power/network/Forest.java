@@ -66,5 +66,10 @@ final class Forest {
         int size() {
             return parent.length;
         }
+
+        /** The same with nothing lost in diodes. */
+        Shape withoutForward() {
+            return new Shape(parent, root, ohm, new double[size()], conversion);
+        }
     }
 }

@@ -103,7 +103,7 @@ public final class NetworkSolution {
                 current = outA[passed++];
                 volts = conversion.outV(volts);
             }
-            volts -= each.forwardV() + each.ohm() * current;
+            volts -= (drawn.losesInDiodes() ? each.forwardV() : 0) + each.ohm() * current;
             flows.add(new ElementFlow(each, inV, inA, volts, current));
         }
         return flows;

@@ -19,6 +19,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.Builds;
 import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.FeedElement.Kind;
 import dev.ledgerwing.core.build.FeedElement.Sharing;
@@ -27,6 +28,7 @@ import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.Power;
 import dev.ledgerwing.core.build.PowerRules;
 import dev.ledgerwing.core.build.PowerSource;
+import dev.ledgerwing.core.build.WireRun;
 import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
 import java.util.Map;
@@ -95,6 +97,19 @@ class CurrentRuleTest {
         assertThat(only(drawing(amperes, amperes, rated(Kind.MOTOR_CONTROLLER, 40)))
                         .verdict())
                 .isEqualTo(verdict);
+    }
+
+    @Test
+    void aWireIsHeldAgainstItsSteadyCurrentUnlessItSaysWhatItBearsForMoments() {
+        WireRun run = Builds.wire(20, 100, 2); // 4 A in a bundle, 105 °C: FAA AC 43.13-1B Table 11-9
+        ElementLoad wire = only(drawing(3, 30, FeedElement.wire("Leads", run)));
+
+        assertThat(wire.loadPercent()).isCloseTo(75, within(1e-9));
+        assertThat(wire.isPeakWorse()).isFalse();
+        assertThat(wire.verdict()).isEqualTo(Verdict.HOLDS);
+
+        FeedElement stated = new FeedElement("Leads", Kind.WIRE, null, 25.0, 1, null, null, null, null, run, null);
+        assertThat(only(drawing(3, 30, stated)).verdict()).isEqualTo(Verdict.BREAKS);
     }
 
     @Test

@@ -15,6 +15,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.FeedElement.Kind;
 import dev.ledgerwing.core.build.FeedElement.Sharing;
+import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -61,6 +62,16 @@ class RedundantFeedTest {
         assertThat(normal(build, Outage.ofElement(new ElementAt("a-main", 0))).volts("main"))
                 .isCloseTo(4.7, within(1e-12));
         assertThat(normal(build, Outage.ofRail("main")).isDark("main")).isTrue();
+    }
+
+    @Test
+    void withNothingDrawnADiodeIsNotCountedOnToHoldTheVoltageDown() {
+        NetworkStatement statement = NetworkStatement.of(PowerNetwork.of(fed(5.7, 0.4, 5.2, 0.4)));
+
+        assertThat(statement.rails().get(0).highestV()).isCloseTo(5.7, within(1e-12));
+        assertThat(statement.loads().get(0).verdict())
+                .as("the load bears 5.5 V")
+                .isEqualTo(Verdict.BREAKS);
     }
 
     @Test
