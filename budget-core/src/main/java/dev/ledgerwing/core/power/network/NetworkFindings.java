@@ -20,6 +20,8 @@ public final class NetworkFindings {
                         new CurrentRule(statement).findings(),
                         new RegulatorRule(statement).findings(),
                         new RailRule(statement).findings(),
+                        new BackFeedRule(statement).findings(),
+                        new WireDropRule(statement).findings(),
                         new ProtectionRule(statement).findings(),
                         new GapRule(statement).findings())
                 .flatMap(stream -> stream)

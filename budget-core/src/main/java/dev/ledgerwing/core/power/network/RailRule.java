@@ -1,18 +1,12 @@
 package dev.ledgerwing.core.power.network;
 
-import dev.ledgerwing.core.build.Feed;
-import dev.ledgerwing.core.build.FeedElement;
-import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.power.network.RailState.Leg;
-import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -24,8 +18,6 @@ record RailRule(NetworkStatement statement) {
     static final String LOW = "power.low-voltage";
     static final String HIGH = "power.high-voltage";
     static final String ALONE = "power.redundant";
-    static final String DROP = "power.wire-drop";
-    static final String BACK = "power.back-feed";
     static final String LIMITS = "power.voltage-limits";
     static final String RAIL = "power.rail";
 
@@ -37,7 +29,7 @@ record RailRule(NetworkStatement statement) {
 
     private Stream<Finding> of(RailState rail) {
         List<Finding> findings = new ArrayList<>();
-        Stream.of(tooLow(rail), tooHigh(rail), alone(rail), oneFeedOnly(rail), limits(rail), drop(rail), back(rail))
+        Stream.of(tooLow(rail), tooHigh(rail), alone(rail), oneFeedOnly(rail), limits(rail))
                 .filter(Objects::nonNull)
                 .forEach(findings::add);
         if (findings.isEmpty() && !rail.loads().isEmpty()) {
@@ -115,77 +107,6 @@ record RailRule(NetworkStatement statement) {
                                 Verdict.UNKNOWN,
                                 "Neither " + PowerWords.quoted(rail.rail().name()) + " nor " + PowerWords.names(names)
                                         + " on it say what least and greatest voltage they work at.");
-    }
-
-    private @Nullable Finding drop(RailState rail) {
-        Double percent = rail.wireDropPercent();
-        double limit = statement.network().build().power().rules().dropLimitInForce();
-        if (percent == null && rail.wireDropV() > 0) {
-            return Against.nothing(DROP, rail.rail().name())
-                    .finding(
-                            Verdict.UNKNOWN,
-                            PowerWords.quoted(rail.rail().name()) + " has no nominal voltage to hold the "
-                                    + PowerWords.volts(rail.wireDropV()) + " against that its wires lose.");
-        }
-        return percent == null || percent <= limit + 1e-9
-                ? null
-                : Against.percent(DROP, rail.rail().name(), percent, limit)
-                        .finding(
-                                Verdict.BREAKS,
-                                "The wires on the way to "
-                                        + PowerWords.quoted(rail.rail().name()) + " lose "
-                                        + PowerWords.volts(rail.wireDropV()) + ", " + Figures.percent(percent)
-                                        + " of its voltage; no more than " + Figures.percent(limit) + " is allowed.",
-                                "Thicker or shorter wires.");
-    }
-
-    /** Two supplies tied together without a diode or a regulator in each: a failed one drags the other down. */
-    private @Nullable Finding back(RailState rail) {
-        List<String> open = rail.feeds().stream()
-                .filter(feed -> !openSources(feed, new HashSet<>()).isEmpty())
-                .map(Feed::name)
-                .toList();
-        Set<String> sources = new HashSet<>();
-        rail.feeds().forEach(feed -> sources.addAll(sourcesOf(feed.from())));
-        if (rail.feeds().size() < 2 || open.isEmpty() || sources.size() < 2) {
-            return null;
-        }
-        return Against.nothing(BACK, rail.rail().name())
-                .finding(
-                        rail.rail().redundant() ? Verdict.BREAKS : Verdict.TIGHT,
-                        "Nothing in " + PowerWords.names(open) + " stops current from flowing back out of "
-                                + PowerWords.quoted(rail.rail().name())
-                                + ": a failed source there drags the other down.",
-                        "A diode in each feed.");
-    }
-
-    private Set<String> sourcesOf(String node) {
-        Set<String> sources = new HashSet<>();
-        statement.network().sources().stream()
-                .filter(source -> source.kind() != PowerSource.Kind.SOLAR)
-                .map(PowerSource::code)
-                .filter(code -> code.equals(node)
-                        || statement.network().railsReachedFrom(code).contains(node))
-                .forEach(sources::add);
-        return sources;
-    }
-
-    /** Sources that current could flow back into through a feed. */
-    private Set<String> openSources(Feed feed, Set<String> open) {
-        if (feed.elements().stream().anyMatch(RailRule::isOneWay)) {
-            return open;
-        }
-        statement
-                .network()
-                .source(feed.from())
-                .filter(source -> source.kind() != PowerSource.Kind.SOLAR)
-                .ifPresent(source -> open.add(source.code()));
-        statement.network().feedsInto(feed.from()).forEach(upstream -> openSources(upstream, open));
-        return open;
-    }
-
-    private static boolean isOneWay(FeedElement element) {
-        return element.kind() == FeedElement.Kind.DIODE || element.kind() == FeedElement.Kind.REGULATOR;
     }
 
     private static List<Finding> holds(RailState rail) {

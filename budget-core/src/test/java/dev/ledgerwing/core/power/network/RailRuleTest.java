@@ -5,7 +5,6 @@ import static dev.ledgerwing.core.power.Supplies.build;
 import static dev.ledgerwing.core.power.Supplies.constantCurrent;
 import static dev.ledgerwing.core.power.Supplies.diode;
 import static dev.ledgerwing.core.power.Supplies.feed;
-import static dev.ledgerwing.core.power.Supplies.linear;
 import static dev.ledgerwing.core.power.Supplies.load;
 import static dev.ledgerwing.core.power.Supplies.pack;
 import static dev.ledgerwing.core.power.Supplies.part;
@@ -104,78 +103,6 @@ class RailRuleTest {
                 List.of(feed("a", "main")),
                 part("L", constantCurrent("main", 1, 1)));
         assertThat(Found.said(RailRule.ALONE, Verdict.BREAKS, build)).contains("only one ever gives it a voltage");
-    }
-
-    @Test
-    void twoSuppliesTiedTogetherWithoutDiodesDragEachOtherDown() {
-        ElectricalLoad load = constantCurrent("main", 1, 1);
-        Feed open = feed("a", "main");
-        Feed guarded = feed("b", "main", diode(0.3));
-        assertThat(Found.said(RailRule.BACK, Verdict.TIGHT, two(MAIN, open, guarded, load)))
-                .contains("“Feed a to main”");
-        assertThat(Found.said(
-                        RailRule.BACK, Verdict.BREAKS, two(redundant("main", 5, 0, 6), open, feed("b", "main"), load)))
-                .contains("“Feed a to main” and “Feed b to main”");
-        Found.none(RailRule.BACK, two(MAIN, feed("a", "main", diode(0.3)), guarded, load));
-        Found.none(RailRule.BACK, two(MAIN, feed("a", "main", linear(4, 0.5)), guarded, load));
-    }
-
-    @Test
-    void twoWaysFromOneSourceNeedNoDiodes() {
-        Build build = build(
-                List.of(bench("a", 5)),
-                List.of(rail("one", 5), MAIN),
-                List.of(feed("a", "one"), feed("a", "main"), feed("one", "main")),
-                part("L", constantCurrent("main", 1, 1)));
-        Found.none(RailRule.BACK, build);
-    }
-
-    /** Of a main feed not over 2 % of the voltage: FAA AC 43.13-1B chapter 11. */
-    @Test
-    void wiresThatLoseMoreThanTheLimitBreak() {
-        FeedElement wire = wire(60);
-        ElectricalLoad load = constantCurrent("main", 2, 2);
-        assertThat(Found.said(RailRule.DROP, Verdict.BREAKS, one(wire, load)))
-                .isEqualTo("The wires on the way to “Rail main” lose 0.12 V, 2.4 % of its voltage; no more than 2 % is"
-                        + " allowed.");
-        Found.none(RailRule.DROP, one(wire(50), load));
-    }
-
-    @Test
-    void wiresBeforeARegulatorAreNotCountedAgainstTheRailBehindIt() {
-        Build build = build(
-                List.of(bench("b", 12)),
-                List.of(MAIN),
-                List.of(feed("b", "main", wire(500), linear(5, 1), wire(10))),
-                part("L", constantCurrent("main", 2, 2)));
-        Found.none(RailRule.DROP, build);
-        assertThat(NetworkStatement.of(PowerNetwork.of(build)).rails().get(0).wireDropV())
-                .isCloseTo(0.02, within(1e-9));
-    }
-
-    private static FeedElement wire(double milliohm) {
-        return new FeedElement(
-                "Wire",
-                FeedElement.Kind.WIRE,
-                1000.0,
-                null,
-                1,
-                null,
-                milliohm,
-                null,
-                null,
-                new WireRun(16, Length.ofMm(300), 2, WireRun.Routing.FREE_AIR, null),
-                null);
-    }
-
-    @Test
-    void wiresToARailWithoutANominalVoltageAreNotKnown() {
-        Build build = build(
-                List.of(bench("b", 5)),
-                List.of(new Rail("main", "Rail main", null, 4.0, 6.0, false)),
-                List.of(feed("b", "main", wire(10))),
-                part("L", constantCurrent("main", 2, 2)));
-        assertThat(Found.said(RailRule.DROP, Verdict.UNKNOWN, build)).contains("no nominal voltage", "0.02 V");
     }
 
     @Test

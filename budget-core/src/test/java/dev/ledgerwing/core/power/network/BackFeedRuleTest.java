@@ -1,0 +1,56 @@
+package dev.ledgerwing.core.power.network;
+
+import static dev.ledgerwing.core.power.Supplies.bench;
+import static dev.ledgerwing.core.power.Supplies.build;
+import static dev.ledgerwing.core.power.Supplies.constantCurrent;
+import static dev.ledgerwing.core.power.Supplies.diode;
+import static dev.ledgerwing.core.power.Supplies.feed;
+import static dev.ledgerwing.core.power.Supplies.linear;
+import static dev.ledgerwing.core.power.Supplies.load;
+import static dev.ledgerwing.core.power.Supplies.part;
+import static dev.ledgerwing.core.power.Supplies.rail;
+import static dev.ledgerwing.core.power.Supplies.redundant;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.ElectricalLoad;
+import dev.ledgerwing.core.build.Feed;
+import dev.ledgerwing.core.build.Rail;
+import dev.ledgerwing.core.verdict.Verdict;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class BackFeedRuleTest {
+
+    private static final Rail MAIN = rail("main", 5);
+
+    private static Build two(Rail rail, Feed first, Feed second, ElectricalLoad load) {
+        return build(List.of(bench("a", 5), bench("b", 4.8)), List.of(rail), List.of(first, second), part("L", load));
+    }
+
+    @Test
+    void twoSuppliesTiedTogetherWithoutDiodesDragEachOtherDown() {
+        ElectricalLoad load = constantCurrent("main", 1, 1);
+        Feed open = feed("a", "main");
+        Feed guarded = feed("b", "main", diode(0.3));
+        assertThat(Found.said(BackFeedRule.BACK, Verdict.TIGHT, two(MAIN, open, guarded, load)))
+                .contains("“Feed a to main”");
+        assertThat(Found.said(
+                        BackFeedRule.BACK,
+                        Verdict.BREAKS,
+                        two(redundant("main", 5, 0, 6), open, feed("b", "main"), load)))
+                .contains("“Feed a to main” and “Feed b to main”");
+        Found.none(BackFeedRule.BACK, two(MAIN, feed("a", "main", diode(0.3)), guarded, load));
+        Found.none(BackFeedRule.BACK, two(MAIN, feed("a", "main", linear(4, 0.5)), guarded, load));
+    }
+
+    @Test
+    void twoWaysFromOneSourceNeedNoDiodes() {
+        Build build = build(
+                List.of(bench("a", 5)),
+                List.of(rail("one", 5), MAIN),
+                List.of(feed("a", "one"), feed("a", "main"), feed("one", "main")),
+                part("L", constantCurrent("main", 1, 1)));
+        Found.none(BackFeedRule.BACK, build);
+    }
+}
