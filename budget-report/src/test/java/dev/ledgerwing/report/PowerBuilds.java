@@ -157,7 +157,7 @@ public final class PowerBuilds {
                         new Feed("a-c", "A to C", "a", "c", List.of(rated("Fuse of C", Kind.FUSE, 1.0)))));
     }
 
-    /** Pack and cells: the cells through a tracker, a switch and a stop. */
+    /** {@link #twoPacks} with the motor on the pack itself, and cells that charge it through a tracker, a switch and a diode. */
     public static Build sunny() {
         Build build = twoPacks();
         List<PowerSource> sources = new ArrayList<>(build.power().sources());
@@ -167,13 +167,27 @@ public final class PowerBuilds {
                 null,
                 new SolarArray(
                         40.0, 18.0, 21.6, 2.4, -0.35, -0.28, 3, 90, true, SolarArray.Connection.TRACKER, 95.0, null)));
-        List<Feed> feeds = new ArrayList<>(build.power().feeds());
+        List<Feed> feeds = new ArrayList<>(build.power().feeds().stream()
+                .map(PowerBuilds::withoutController)
+                .toList());
         feeds.add(new Feed(
                 "sun", "Sun", "cells", "motor", List.of(rated("Stop switch", Kind.SWITCH, 5.0), diode("Sun diode"))));
         return build.withSources(sources)
                 .withFeeds(feeds)
                 .withSolarDay(new SolarDay(
                         "Bog edge", 53.2, -7.6, LocalDate.of(2026, 6, 21), 1, 300, 15, 90, 85, null, 6, 60, null));
+    }
+
+    /** Nobody knows what a motor controller lets through from its motor to the pack. */
+    private static Feed withoutController(Feed feed) {
+        return new Feed(
+                feed.code(),
+                feed.name(),
+                feed.from(),
+                feed.to(),
+                feed.elements().stream()
+                        .filter(element -> element.kind() != Kind.MOTOR_CONTROLLER)
+                        .toList());
     }
 
     /** Several dozens of elements: {@code packs} packs, each with a rail of its own and a leg to a common one, and rails behind it. */
