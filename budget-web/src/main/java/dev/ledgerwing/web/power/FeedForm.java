@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.Rail;
+import dev.ledgerwing.report.drawing.PowerPictures;
 import dev.ledgerwing.web.desk.Deed;
 import dev.ledgerwing.web.forms.Elements;
 import dev.ledgerwing.web.forms.Entries;
@@ -62,6 +63,10 @@ record FeedForm(@Nullable String code) implements PowerForm {
         around.put("sharings", PowerChoices.sharings());
         around.put("switchedLoads", PowerChoices.switchedLoads());
         around.put("regulators", PowerChoices.regulators());
+        Optional<Build> asTyped = feed(entries.anew(), build)
+                .map(typed -> build.withFeeds(Elements.with(build.power().feeds(), typed)));
+        around.put("picture", PowerPictures.feeds(asTyped.orElse(build)).html());
+        around.put("pictureHeading", asTyped.isPresent() ? "The supply with this feed" : "The supply as recorded");
         return around;
     }
 

@@ -289,6 +289,19 @@ class FeedFormTest extends PowerFormWalk {
     }
 
     @Test
+    void theDrawingBesideFollowsWhatIsTyped() {
+        Page empty = browser.open(power + NEW);
+        assertThat(empty.document().select(".picture h3").text()).isEqualTo("The supply as recorded");
+        Page looked = sendOn(empty, NEW, with(with(wired(), "element.1.name", "Step-down of the bench"), "do", "LOOK"));
+        assertThat(looked.status()).isEqualTo(200);
+        assertThat(looked.document().select(".picture h3").text()).isEqualTo("The supply with this feed");
+        assertThat(looked.document().select(".picture svg").text()).contains("Step-down");
+        Page removed = press(looked, NEW, "remove:element:1");
+        assertThat(removed.document().select(".picture svg").text()).doesNotContain("Step-down");
+        assertThat(build().power().feeds()).isEmpty();
+    }
+
+    @Test
     void withoutASourceOrARailThePageSaysWhatToAddFirst() {
         others(build -> build.withSources(List.of()).withRails(List.of()));
         Page form = browser.open(power + NEW);
