@@ -6,6 +6,7 @@ import dev.ledgerwing.core.build.FeedElement.Sharing;
 import dev.ledgerwing.core.build.FeedElement.SwitchedLoad;
 import dev.ledgerwing.core.build.Regulator;
 import dev.ledgerwing.core.build.WireRun;
+import dev.ledgerwing.core.power.network.PowerWords;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.Shown;
 import java.util.ArrayList;
@@ -90,7 +91,7 @@ final class ElementFields {
 
     /** What an element is called that was given no name. */
     static String usualName(Kind kind) {
-        String word = PowerChoices.word(kind);
+        String word = PowerWords.word(kind);
         return Character.toUpperCase(word.charAt(0)) + word.substring(1);
     }
 

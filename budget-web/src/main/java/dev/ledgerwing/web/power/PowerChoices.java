@@ -11,6 +11,7 @@ import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.build.Regulator;
 import dev.ledgerwing.core.build.SolarArray.Connection;
 import dev.ledgerwing.core.build.WireRun.Routing;
+import dev.ledgerwing.core.power.network.PowerWords;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,21 +55,7 @@ final class PowerChoices {
     }
 
     static Map<String, String> elements() {
-        return of(FeedElement.Kind.values(), PowerChoices::word);
-    }
-
-    static String word(FeedElement.Kind kind) {
-        return switch (kind) {
-            case WIRE -> "wire";
-            case CONNECTOR -> "plug";
-            case FUSE -> "fuse";
-            case BREAKER -> "breaker";
-            case SWITCH -> "switch";
-            case SENSOR -> "current sensor";
-            case DIODE -> "diode";
-            case REGULATOR -> "regulator";
-            case MOTOR_CONTROLLER -> "motor controller";
-        };
+        return of(FeedElement.Kind.values(), PowerWords::word);
     }
 
     static Map<String, String> sharings() {
