@@ -26,6 +26,9 @@ record EnergyGaps(PowerNetwork network, List<NetworkSolution> ordinary) {
     /** @param drawnFrom packs that give anything on any flight */
     List<String> words(List<PowerSource> drawnFrom) {
         return Stream.of(
+                        isCutShort()
+                                ? Stream.of("fewer ways to feed the rails, for there are more than are looked at")
+                                : Stream.<String>empty(),
                         ofLoads(),
                         network.rails().stream().flatMap(this::ofRail),
                         network.feeds().stream()
@@ -36,6 +39,10 @@ record EnergyGaps(PowerNetwork network, List<NetworkSolution> ordinary) {
                 .flatMap(each -> each)
                 .distinct()
                 .toList();
+    }
+
+    private boolean isCutShort() {
+        return ordinary.stream().anyMatch(NetworkSolution::isCutShort);
     }
 
     private Stream<String> ofLoads() {

@@ -43,6 +43,11 @@ public record FailureRow(
         redundant = List.copyOf(redundant);
     }
 
+    /** The same of another failure that does the same. */
+    FailureRow as(Failure other) {
+        return new FailureRow(other, rails, loads, functions, unjudged, overloads, clearings, dragged, redundant);
+    }
+
     public boolean losesFlight() {
         return loses(Criticality.FLIGHT);
     }

@@ -3,6 +3,7 @@ package dev.ledgerwing.core.power.failure;
 import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.build.Rail;
+import dev.ledgerwing.core.power.network.ElementAt;
 import dev.ledgerwing.core.power.network.LoadState;
 import dev.ledgerwing.core.power.network.NetworkCase;
 import dev.ledgerwing.core.power.network.NetworkStatement;
@@ -11,7 +12,9 @@ import dev.ledgerwing.core.power.network.PowerNetwork;
 import dev.ledgerwing.core.power.network.RailLoad;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,6 +27,8 @@ final class FailureSearch {
     private final NetworkStatement statement;
     private final List<Phased> occasions;
     private final List<Rated> rated;
+    /** What comes of a feed that carries nothing, by its code: the same whichever of its elements is open. */
+    private final Map<String, FailureRow> ofFeeds = new HashMap<>();
 
     /** One occasion with everything in order. */
     private record Phased(NetworkCase whole, List<Situation> situations, Currents currents) {
@@ -61,10 +66,18 @@ final class FailureSearch {
     FailureRow row(Failure failure) {
         return switch (failure.kind()) {
             case SOURCE_OUT -> row(failure, Outage.ofSource(failure.code()), List.of(), List.of());
-            case ELEMENT_OPEN ->
-                row(failure, Outage.ofElement(Objects.requireNonNull(failure.at())), List.of(), List.of());
+            case ELEMENT_OPEN -> open(failure, Objects.requireNonNull(failure.at()));
             case RAIL_SHORTED -> shorted(failure, ShortCircuit.at(network(), failure.code()));
         };
+    }
+
+    private FailureRow open(Failure failure, ElementAt at) {
+        boolean isSingle = network().feed(at.feed()).stream()
+                .anyMatch(feed -> feed.elements().get(at.index()).count() == 1);
+        return isSingle
+                ? ofFeeds.computeIfAbsent(at.feed(), feed -> row(failure, Outage.ofFeed(feed), List.of(), List.of()))
+                        .as(failure)
+                : row(failure, Outage.ofElement(at), List.of(), List.of());
     }
 
     private FailureRow shorted(Failure failure, ShortCircuit path) {

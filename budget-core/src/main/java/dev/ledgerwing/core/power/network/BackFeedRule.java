@@ -28,10 +28,8 @@ record BackFeedRule(NetworkStatement statement) {
     }
 
     private @Nullable Finding of(RailState rail) {
-        List<String> open = rail.feeds().stream()
-                .filter(feed -> !openSources(feed, new HashSet<>()).isEmpty())
-                .map(Feed::name)
-                .toList();
+        List<String> open =
+                rail.feeds().stream().filter(this::isOpen).map(Feed::name).toList();
         Set<String> sources = new HashSet<>();
         rail.feeds().forEach(feed -> sources.addAll(sourcesOf(feed.from())));
         if (rail.feeds().size() < 2 || open.isEmpty() || sources.size() < 2) {
@@ -57,18 +55,19 @@ record BackFeedRule(NetworkStatement statement) {
         return sources;
     }
 
-    /** Sources that current could flow back into through a feed. */
-    private Set<String> openSources(Feed feed, Set<String> open) {
-        if (feed.elements().stream().anyMatch(BackFeedRule::isOneWay)) {
-            return open;
+    /** Whether current could flow back through a feed into a source. */
+    private boolean isOpen(Feed feed) {
+        Set<String> reached = new HashSet<>();
+        goBack(feed, reached);
+        return statement.network().sources().stream()
+                .anyMatch(source -> source.kind() != PowerSource.Kind.SOLAR && reached.contains(source.code()));
+    }
+
+    /** Each source and rail once: with two feeds into every rail there are more ways back than could ever be gone. */
+    private void goBack(Feed feed, Set<String> reached) {
+        if (feed.elements().stream().noneMatch(BackFeedRule::isOneWay) && reached.add(feed.from())) {
+            statement.network().feedsInto(feed.from()).forEach(upstream -> goBack(upstream, reached));
         }
-        statement
-                .network()
-                .source(feed.from())
-                .filter(source -> source.kind() != PowerSource.Kind.SOLAR)
-                .ifPresent(source -> open.add(source.code()));
-        statement.network().feedsInto(feed.from()).forEach(upstream -> openSources(upstream, open));
-        return open;
     }
 
     private static boolean isOneWay(FeedElement element) {

@@ -127,7 +127,8 @@ record GapRule(NetworkStatement statement) {
         return Stream.of(Against.nothing(CHOICES, "Choices of feeds")
                 .finding(
                         Verdict.UNKNOWN,
-                        "There are more than " + Choice.MOST + " ways to choose one feed for each rail: of the rails"
+                        "There are more than " + network().mostChoices()
+                                + " ways to choose one feed for each rail: of the rails"
                                 + " furthest out only the first feed was looked at."));
     }
 }

@@ -47,7 +47,7 @@ public final class NetworkCase {
                 fed.add(rail.code());
             }
         }
-        List<Carried> choices = Choice.all(usable).stream()
+        List<Carried> choices = Choice.all(usable, network.mostChoices()).stream()
                 .map(choice -> Carried.of(network, choice))
                 .toList();
         return new NetworkCase(network, occasion, usable, choices);
@@ -87,7 +87,7 @@ public final class NetworkCase {
 
     /** Whether there were too many choices to look at each. */
     public boolean isCutShort() {
-        return Choice.isTooMany(usable);
+        return Choice.isTooMany(usable, network.mostChoices());
     }
 
     /**

@@ -31,6 +31,11 @@ public final class NetworkSolution {
         return situation.occasion();
     }
 
+    /** Whether there were more choices of feeds than were looked at, so that it need not be the highest. */
+    public boolean isCutShort() {
+        return situation.isCutShort();
+    }
+
     public Charge charge() {
         return drawn.charge();
     }

@@ -203,6 +203,12 @@ public final class PowerNetwork {
         return compared;
     }
 
+    /** How many choices of feeds are looked at; of those that lie in one feed, most failures come to the same. */
+    int mostChoices() {
+        int failures = sources.size() + 2 * feeds().size() + rails.size();
+        return Choice.most(occasions.size(), failures, sources.size() + feeds().size() + loadModels.size());
+    }
+
     List<SourceModel> models() {
         return sources;
     }

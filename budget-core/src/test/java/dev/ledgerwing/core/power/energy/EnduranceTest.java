@@ -20,6 +20,8 @@ import dev.ledgerwing.core.build.Regulator;
 import dev.ledgerwing.core.power.network.PowerNetwork;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -65,6 +67,26 @@ class EnduranceTest {
         assertThat(minutes(endurance)).containsExactly(48.0 - 5, 96.0 - 5);
         assertThat(endurance.minutes()).isCloseTo(91, within(1e-9));
         assertThat(limiting(endurance)).isEqualTo("b");
+    }
+
+    /** 512 ways to feed nine rails from either pack: the one that would empty the smaller pack soonest may not be among those solved. */
+    @Test
+    void isNotKnownWhereThereAreMoreWaysToFeedTheRailsThanAreLookedAt() {
+        assertThat(endurance(eachFromEitherPack(8)).missing()).isEmpty();
+        Endurance endurance = endurance(eachFromEitherPack(9));
+        assertThat(endurance.minutes()).isNull();
+        assertThat(endurance.missing()).singleElement().asString().contains("fewer ways to feed the rails");
+    }
+
+    private static Build eachFromEitherPack(int rails) {
+        List<String> codes = IntStream.range(0, rails).mapToObj(i -> "r" + i).toList();
+        Power power = Flights.power(
+                List.of(Flights.pack("a", 1000.0), Flights.pack("b", 2000.0)),
+                codes.stream().map(Flights::rail).toList(),
+                codes.stream()
+                        .flatMap(rail -> Stream.of(Flights.feed("a", rail), Flights.feed("b", rail)))
+                        .toList());
+        return Flights.build(power, CRUISE, always("board", "r0", 1.0));
     }
 
     @Test

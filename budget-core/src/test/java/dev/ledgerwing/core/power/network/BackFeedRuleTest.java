@@ -17,6 +17,7 @@ import dev.ledgerwing.core.build.ElectricalLoad;
 import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.verdict.Verdict;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -52,5 +53,21 @@ class BackFeedRuleTest {
                 List.of(feed("a", "one"), feed("a", "main"), feed("one", "main")),
                 part("L", constantCurrent("main", 1, 1)));
         Found.none(BackFeedRule.BACK, build);
+    }
+
+    /** Back from the last rail there are more than a thousand million ways to the sources; each rail is come to once. */
+    @Test
+    void manyWaysBackAreNotEachGone() {
+        List<Rail> rails = new ArrayList<>();
+        List<Feed> feeds = new ArrayList<>();
+        for (int i = 0; i < 50; i++) {
+            rails.add(rail("r" + i, 5));
+            feeds.add(feed(i == 0 ? "a" : "r" + (i - 1), "r" + i));
+            feeds.add(feed(i < 2 ? "b" : "r" + (i - 2), "r" + i));
+        }
+        Build build =
+                build(List.of(bench("a", 5), bench("b", 5)), rails, feeds, part("L", constantCurrent("r49", 1, 1)));
+
+        assertThat(Found.of(BackFeedRule.BACK, build)).hasSize(50);
     }
 }
