@@ -77,7 +77,7 @@ record FunctionRule(FailureTable table) {
                 .toList();
     }
 
-    /** On rails that are not solved, or that nothing reaches while everything is in order. */
+    /** On rails that are not solved, and those that get too little already while everything is in order. */
     private Stream<RailLoad> neverJudged() {
         return table.statement().loads().stream().filter(this::isNeverJudged).map(LoadState::load);
     }
@@ -85,7 +85,9 @@ record FunctionRule(FailureTable table) {
     private boolean isNeverJudged(LoadState state) {
         Double lowestV = state.lowestV();
         String rail = state.load().load().rail();
-        return lowestV == null ? rail != null && table.statement().network().isUnsolved(rail) : lowestV <= 0;
+        return lowestV == null
+                ? rail != null && table.statement().network().isUnsolved(rail)
+                : lowestV <= 0 || state.isTooLow();
     }
 
     private static Finding unknown(String why) {

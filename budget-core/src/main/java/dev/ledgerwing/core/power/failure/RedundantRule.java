@@ -2,6 +2,7 @@ package dev.ledgerwing.core.power.failure;
 
 import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.Rail;
+import dev.ledgerwing.core.power.network.LoadState;
 import dev.ledgerwing.core.power.network.PowerWords;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
@@ -33,7 +34,18 @@ record RedundantRule(FailureTable table) {
                 : causes.values().stream().map(rows -> breaks(rail, rows));
     }
 
+    /** What is dark already no failure can take: that says nothing of how it bears one. */
+    private boolean isInOrder(Rail rail) {
+        return table.statement().rail(rail.code()).stream().allMatch(state -> {
+            Double lowestV = state.lowestV();
+            return lowestV != null && lowestV > 0 && state.loads().stream().noneMatch(LoadState::isTooLow);
+        });
+    }
+
     private Finding notBroken(Rail rail) {
+        if (!isInOrder(rail)) {
+            return unknown(rail, "as long as it, or a load on it, lacks voltage with everything in order");
+        }
         if (table.statement().isCutShort()) {
             return unknown(rail, "because there are more ways to feed the rails than were looked at");
         }

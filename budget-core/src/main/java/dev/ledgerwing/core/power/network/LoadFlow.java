@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record LoadFlow(RailLoad load, boolean runs, double amperes, double atLoadV, boolean isStarved) {
 
+    private static final double ROUNDING_V = 1e-9;
+
     /** Runs, and has no voltage, or not enough, or none to be relied on. */
     public boolean isDark() {
         return runs && (atLoadV <= 0 || isStarved || isTooLow());
@@ -19,11 +21,11 @@ public record LoadFlow(RailLoad load, boolean runs, double amperes, double atLoa
 
     public boolean isTooLow() {
         @Nullable Double minV = load.minV();
-        return minV != null && atLoadV < minV;
+        return minV != null && atLoadV < minV - ROUNDING_V;
     }
 
     public boolean isTooHigh() {
         @Nullable Double maxV = load.maxV();
-        return maxV != null && atLoadV > maxV;
+        return maxV != null && atLoadV > maxV + ROUNDING_V;
     }
 }

@@ -22,6 +22,7 @@ import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.FeedElement.Kind;
 import dev.ledgerwing.core.build.FeedElement.Sharing;
 import dev.ledgerwing.core.build.PartLine;
+import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
@@ -164,5 +165,25 @@ class FailureFindingsTest {
         assertThat(twoFuses(redundant("avionics", 12, 9, 15)))
                 .extracting(Finding::verdict)
                 .containsExactly(Verdict.BREAKS);
+    }
+
+    /** Nothing can be taken from what is dark already; that is not how a rail bears a failure. */
+    @Test
+    void doesNotCallARailRedundantThatLacksVoltageWithEverythingInOrder() {
+        Rail avionics = redundant("avionics", 5, 4, 10);
+        PartLine hungry = serving(receiver("receiver", "avionics", 2, 5.7), AILERON);
+        List<Feed> fed = List.of(feed("first", "avionics", fuse(10)), feed("second", "avionics", fuse(10)));
+        List<PowerSource> sources = List.of(bench("first", 5.6), bench("second", 5.6));
+
+        assertThat(List.of(
+                        FailureFindings.of(table(sources, List.of(avionics), fed, hungry)),
+                        FailureFindings.of(table(sources, List.of(avionics), List.of(), RECEIVER))))
+                .allSatisfy(findings -> {
+                    assertThat(findings).extracting(Finding::verdict).containsOnly(Verdict.UNKNOWN);
+                    assertThat(findings.get(0).sentence())
+                            .isEqualTo("Whether “Rail avionics” bears any single failure is not known as long as it, or"
+                                    + " a load on it, lacks voltage with everything in order.");
+                    assertThat(findings.get(1).sentence()).contains("“Part receiver”");
+                });
     }
 }
