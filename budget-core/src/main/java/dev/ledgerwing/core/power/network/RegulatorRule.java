@@ -30,11 +30,12 @@ record RegulatorRule(NetworkStatement statement) {
                             load.leastInputV(),
                             load.lowestInV() - load.leastInputV())
                     .finding(Verdict.BREAKS, name + tooLow(load, regulator)));
-        } else if (regulator.minInputV() == null && regulator.dropoutV() == null) {
+        } else if (isLeastUnknown(regulator, load.highestInV())) {
             findings.add(Against.nothing(INPUT, load.name())
                     .finding(
                             Verdict.UNKNOWN,
-                            name + " has neither a least input voltage nor a dropout yet; its input falls to "
+                            name
+                                    + " has no dropout yet, nor a least input voltage above its output; its input falls to "
                                     + PowerWords.volts(load.lowestInV()) + "."));
         }
         Double maxInputV = regulator.maxInputV();
@@ -52,6 +53,15 @@ record RegulatorRule(NetworkStatement statement) {
                                     + PowerWords.volts(load.highestInV()) + "."));
         }
         return findings;
+    }
+
+    /** A linear one that works from little does not hold its output from little: only the dropout tells from what on it does. */
+    private static boolean isLeastUnknown(Regulator regulator, double highestInputV) {
+        Double minInputV = regulator.minInputV();
+        if (regulator.dropoutV() != null) {
+            return false;
+        }
+        return minInputV == null || (minInputV <= regulator.outputV() && !Conversion.raises(regulator, highestInputV));
     }
 
     private static String tooLow(ElementLoad load, Regulator regulator) {

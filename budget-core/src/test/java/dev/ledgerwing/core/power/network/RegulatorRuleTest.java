@@ -104,4 +104,14 @@ class RegulatorRuleTest {
         assertThat(Found.said(RegulatorRule.INPUT, Verdict.BREAKS, build)).contains("it needs 12.5 V to give 12 V");
         assertThat(lowestV(build)).isEqualTo(5.5);
     }
+
+    /** “From 4 V on” cannot be where a linear one holds 5 V; with a least input above its output the maker has counted the dropout. */
+    @Test
+    void aLinearOneWithoutADropoutThatWorksFromLessThanItGivesIsNotKnown() {
+        assertThat(Found.said(RegulatorRule.INPUT, Verdict.UNKNOWN, with(linear(null, 4.0, 12.0))))
+                .isEqualTo(
+                        "“Regulator” has no dropout yet, nor a least input voltage above its output; its input falls to"
+                                + " 6 V.");
+        Found.none(RegulatorRule.INPUT, with(linear(null, 5.5, 12.0)));
+    }
 }
