@@ -1,7 +1,11 @@
 package dev.ledgerwing.core.power;
 
+import dev.ledgerwing.core.build.Feed;
+import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.Phase;
 import dev.ledgerwing.core.build.PowerSource;
+import dev.ledgerwing.core.build.Rail;
+import dev.ledgerwing.core.build.Regulator;
 import dev.ledgerwing.core.build.SolarDay;
 import dev.ledgerwing.core.power.charging.ChargeWay;
 import dev.ledgerwing.core.power.charging.Charging;
@@ -17,6 +21,7 @@ import dev.ledgerwing.core.power.solar.DayBalance;
 import dev.ledgerwing.core.power.solar.DayStore;
 import dev.ledgerwing.core.power.solar.UnchargedPack;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -97,10 +102,14 @@ record FlownDay(
         return new UnchargedPack(source.name(), day.startHour() + capacityWh * freePercent / 100 / meanW);
     }
 
-    /** Null where a current is missing, where something hangs on no rail, and where a supply collapses. */
+    /**
+     * Null where a current or an efficiency is missing, where something hangs on no rail or on one that is not fed, and where a supply
+     * collapses.
+     */
     private @Nullable Double consumptionW() {
         boolean isKnown = network.collapses().isEmpty()
-                && network.network().loads().stream().allMatch(this::isKnown);
+                && network.network().loads().stream().allMatch(this::isKnown)
+                && network.network().feeds().stream().noneMatch(FlownDay::lacksEfficiency);
         if (flown == null || !isKnown) {
             return null;
         }
@@ -112,7 +121,22 @@ record FlownDay(
 
     private boolean isKnown(RailLoad load) {
         boolean runs = flown == null || flown.occasion().duty(load) > 0;
-        return !runs || (load.rail() != null && load.typicalA() != null);
+        return !runs || (load.typicalA() != null && !load.lacksNominalV() && isFed(load.rail()));
+    }
+
+    /** What is dark draws nothing: the packs would seem to last. */
+    private boolean isFed(@Nullable Rail rail) {
+        return rail != null
+                && network.rail(rail.code())
+                        .filter(state -> state.isSolved() && state.isFed())
+                        .isPresent();
+    }
+
+    private static boolean lacksEfficiency(Feed feed) {
+        return feed.elements().stream()
+                .map(FeedElement::regulator)
+                .filter(Objects::nonNull)
+                .anyMatch(each -> each.type() == Regulator.Type.SWITCHING && each.efficiencyPercent() == null);
     }
 
     private boolean isPack(EnergyShare share) {

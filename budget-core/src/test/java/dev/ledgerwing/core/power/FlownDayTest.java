@@ -18,6 +18,7 @@ import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.Power;
 import dev.ledgerwing.core.build.PowerRules;
 import dev.ledgerwing.core.build.PowerSource;
+import dev.ledgerwing.core.build.Regulator;
 import dev.ledgerwing.core.build.SolarArray;
 import dev.ledgerwing.core.build.SolarDay;
 import dev.ledgerwing.core.power.solar.DayBalance;
@@ -25,6 +26,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class FlownDayTest {
@@ -101,5 +103,28 @@ class FlownDayTest {
 
         assertThat(balance.missing()).contains("cells that charge a pack");
         assertThat(balance.charge()).isNull();
+    }
+
+    /** A regulator of unknown efficiency draws more than anybody can say, and so does what is dark or has no nominal voltage. */
+    @Test
+    void doesNotKnowWhatIsDrawnThroughARegulatorOfUnknownEfficiency() {
+        assertThat(drawn(85.0, "avionics").missing()).doesNotContain("what is drawn from the packs");
+        assertThat(drawn(null, "avionics").missing()).contains("what is drawn from the packs");
+        assertThat(drawn(85.0, "dark").missing()).contains("what is drawn from the packs");
+    }
+
+    private static DayBalance drawn(@Nullable Double efficiencyPercent, String cameraRail) {
+        Regulator regulator = new Regulator(Regulator.Type.SWITCHING, 5.0, efficiencyPercent, 0.5, 6.0, 30.0, 0.0);
+        Power power = new Power(
+                List.of(CELLS, pack("main", 6, 2)),
+                List.of(rail("drive", 22), rail("avionics", 5), rail("dark", 5)),
+                List.of(
+                        feed("cells", "drive", fuse(20)),
+                        feed("main", "drive", fuse(50)),
+                        feed("drive", "avionics", FeedElement.regulator("Regulator", 5.0, 5.0, regulator))),
+                PowerRules.DEFAULT,
+                DAY);
+        Build build = Supplies.build(power, List.of(), part("camera", constantCurrent(cameraRail, 1, 1)));
+        return Objects.requireNonNull(PowerStatement.of(build).day());
     }
 }

@@ -51,7 +51,7 @@ public record RailLoad(PartLine line, int index, @Nullable Rail rail) {
     }
 
     /** Whether the watts of a constant power cannot be told, because its rail has no nominal voltage. */
-    boolean lacksNominalV() {
+    public boolean lacksNominalV() {
         return load().draws() == ElectricalLoad.Draws.CONSTANT_POWER && nominalV() == 0;
     }
 
