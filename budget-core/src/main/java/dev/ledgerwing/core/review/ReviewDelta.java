@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,16 +52,28 @@ public record ReviewDelta(List<FigureChange> figures, List<FindingChange> findin
     }
 
     private static List<FindingChange> findings(List<Finding> before, List<Finding> after) {
-        Map<Key, Finding> gone = new LinkedHashMap<>();
-        before.forEach(finding -> gone.put(Key.of(finding), finding));
-        List<FindingChange> changes = new ArrayList<>();
+        Map<Key, List<Finding>> gone = new LinkedHashMap<>();
+        before.forEach(finding ->
+                gone.computeIfAbsent(Key.of(finding), key -> new ArrayList<>()).add(finding));
+        List<Finding> changed = new ArrayList<>();
         for (Finding now : after) {
-            Finding then = gone.remove(Key.of(now));
-            if (then == null || then.verdict() != now.verdict()) {
-                changes.add(new FindingChange(then, now));
+            if (take(gone, now, then -> then.verdict() == now.verdict()) == null) {
+                changed.add(now);
             }
         }
-        gone.values().forEach(then -> changes.add(new FindingChange(then, null)));
+        List<FindingChange> changes = new ArrayList<>();
+        changed.forEach(now -> changes.add(new FindingChange(take(gone, now, then -> true), now)));
+        gone.values().forEach(left -> left.forEach(then -> changes.add(new FindingChange(then, null))));
         return changes;
+    }
+
+    /** Several may have one key, such as those of two fuses of one name: what has not changed goes together first. */
+    private static @Nullable Finding take(Map<Key, List<Finding>> gone, Finding now, Predicate<Finding> wanted) {
+        List<Finding> left = gone.getOrDefault(Key.of(now), List.of());
+        Finding then = left.stream().filter(wanted).findFirst().orElse(null);
+        if (then != null) {
+            left.remove(left.indexOf(then));
+        }
+        return then;
     }
 }

@@ -14,6 +14,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.Said;
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Verdict;
@@ -85,5 +86,35 @@ class PowerReviewTest {
         assertThat(impact(supply(drawing(4, 6.2)), supply(drawing(4.5, 6.2))))
                 .extracting(ImpactPart::text)
                 .noneMatch(text -> text.contains("Rail main"));
+    }
+
+    private static Build twoFusesOfOneName(FeedElement first, FeedElement second) {
+        return build(
+                List.of(pack("p", 3, 0)),
+                List.of(rail("one", 11.1), rail("two", 11.1)),
+                List.of(feed("p", "one", first), feed("p", "two", second)),
+                part("L", constantCurrent("one", 1, 1)),
+                part("M", constantCurrent("two", 1, 1)));
+    }
+
+    /** Both fuses have a finding of the same rule under the same name. */
+    @Test
+    void tellsNoChangeOfFindingsOfOneNameThatHaveNotChanged() {
+        FeedElement unrated = FeedElement.rated("Fuse", FeedElement.Kind.FUSE, null);
+        FeedElement rated = FeedElement.rated("Fuse", FeedElement.Kind.FUSE, 1.1);
+        BuildReview neither = BuildReview.of(twoFusesOfOneName(unrated, unrated));
+        BuildReview first = BuildReview.of(twoFusesOfOneName(rated, unrated));
+
+        assertThat(neither.findings())
+                .filteredOn(each -> each.subject().equals("Fuse"))
+                .hasSize(2);
+        assertThat(ReviewDelta.between(neither, neither).findings()).isEmpty();
+        assertThat(ReviewDelta.between(neither, first).findings())
+                .filteredOn(change -> change.finding().code().equals("power.element"))
+                .singleElement()
+                .satisfies(change -> {
+                    assertThat(change.kind()).isEqualTo(FindingChange.Kind.CHANGED);
+                    assertThat(change.finding().verdict()).isEqualTo(Verdict.TIGHT);
+                });
     }
 }
