@@ -23,6 +23,7 @@ public final class NetworkFindings {
                         new BackFeedRule(statement).findings(),
                         new WireDropRule(statement).findings(),
                         new ProtectionRule(statement).findings(),
+                        new LeadRule(statement).findings(),
                         new GapRule(statement).findings())
                 .flatMap(stream -> stream)
                 .toList();
