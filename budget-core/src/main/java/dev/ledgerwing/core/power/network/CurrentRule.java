@@ -88,9 +88,10 @@ record CurrentRule(NetworkStatement statement) {
         return element.count() == 1 ? "" : " (one of " + element.count() + ")";
     }
 
-    /** Says once that all is well, and how near the nearest is. */
+    /** Says once that all is well, and how near the nearest is; not where some of the ways to feed it were left out. */
     private Optional<Finding> carries() {
-        boolean isWell = !statement.elements().isEmpty()
+        boolean isWell = !statement.isCutShort()
+                && !statement.elements().isEmpty()
                 && statement.elements().stream().allMatch(each -> each.verdict() == Verdict.HOLDS);
         return statement.elements().stream()
                 .filter(each -> isWell && each.loadPercent() != null)

@@ -109,8 +109,9 @@ record RailRule(NetworkStatement statement) {
                                         + " on it say what least and greatest voltage they work at.");
     }
 
-    private static List<Finding> holds(RailState rail) {
-        boolean isWell = rail.loads().stream().allMatch(each -> each.verdict() == Verdict.HOLDS);
+    private List<Finding> holds(RailState rail) {
+        boolean isWell =
+                !statement.isCutShort() && rail.loads().stream().allMatch(each -> each.verdict() == Verdict.HOLDS);
         Double lowestV = rail.lowestV();
         Double highestV = rail.highestV();
         if (!isWell || lowestV == null || highestV == null) {

@@ -39,6 +39,14 @@ class ChoiceTest {
         Found.none(GapRule.CHOICES, fourTwiceFed(1, 20));
     }
 
+    @Test
+    void nothingIsCalledFineWhereSomeWereLeftOut() {
+        assertThat(Found.of(CurrentRule.CARRIES, fourTwiceFed(1, 20))).hasSize(1);
+        assertThat(Found.of(RailRule.RAIL, fourTwiceFed(1, 20))).hasSize(4);
+        Found.none(CurrentRule.CARRIES, fourTwiceFed(20, 2000));
+        Found.none(RailRule.RAIL, fourTwiceFed(20, 2000));
+    }
+
     private static Build fourTwiceFed(int phases, int loads) {
         List<Rail> rails = new ArrayList<>();
         List<Feed> feeds = new ArrayList<>();
