@@ -57,11 +57,12 @@ final class DayViews {
         return List.of(new SunEvent(drawn, word + " " + clock(hour)));
     }
 
-    /** {@code 5:07}, {@code 5:07 on the next day}. */
+    /** {@code 05:07}, {@code 05:07 on the next day}. */
     static String clock(double hour) {
         long minutes = Math.round(hour * 60);
         long ofHour = minutes % 60;
-        return minutes / 60 % HOURS + ":" + (ofHour < 10 ? "0" : "") + ofHour
+        long hours = minutes / 60 % HOURS;
+        return (hours < 10 ? "0" : "") + hours + ":" + (ofHour < 10 ? "0" : "") + ofHour
                 + (minutes >= HOURS * 60 ? " on the next day" : "");
     }
 

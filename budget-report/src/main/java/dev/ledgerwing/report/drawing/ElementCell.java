@@ -33,7 +33,7 @@ record ElementCell(Plate plate, ElementMark element, double width) {
     }
 
     private List<String> name() {
-        return plate.smallLetters().wrapped(element.name(), width - 4, 2);
+        return plate.smallLetters().wrapped(element.name(), width - 4, 3);
     }
 
     private String rating() {

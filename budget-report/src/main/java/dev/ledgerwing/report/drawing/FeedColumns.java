@@ -7,7 +7,8 @@ import java.util.stream.IntStream;
 
 /**
  * Where the upright bars of the layers stand. Several in one layer whose ranges overlap stand side by side, each on a track. Layers
- * with long feeds get more room.
+ * with long feeds get more room; half of what is left over goes to the last one, for the names of what hangs
+ * there.
  */
 final class FeedColumns {
 
@@ -46,14 +47,12 @@ final class FeedColumns {
         for (; free >= ElementCell.LEAST_WIDTH; free -= ElementCell.LEAST_WIDTH) {
             across[neediest(across)]++;
         }
+        double share = Math.min(free, free / 2) / last;
         double[] places = new double[last + 1];
         places[0] = FIRST;
         for (int column = 0; column < last; column++) {
-            places[column + 1] = places[column]
-                    + across[column] * ElementCell.LEAST_WIDTH
-                    + BESIDE
-                    + most(column) * TRACK
-                    + free / last;
+            places[column + 1] =
+                    places[column] + across[column] * ElementCell.LEAST_WIDTH + BESIDE + most(column) * TRACK + share;
         }
         return places;
     }

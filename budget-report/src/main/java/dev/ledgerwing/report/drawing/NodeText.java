@@ -45,8 +45,8 @@ record NodeText(
         List<String> lines = small(plate, rail.facts(), width);
         rail.loads().stream()
                 .limit(MOST_LOADS)
-                .map(load -> plate.smallLetters().cut("· " + load, width))
-                .forEach(lines::add);
+                .map(load -> plate.smallLetters().wrapped("· " + load, width, MOST_LINES))
+                .forEach(lines::addAll);
         int more = rail.loads().size() - MOST_LOADS;
         if (more > 0) {
             lines.add(plate.smallLetters().cut("· and " + more + " more", width));

@@ -48,7 +48,7 @@ public final class PowerPictures {
             return Verdict.UNKNOWN;
         }
         if (!state.isFed()) {
-            return Verdict.BREAKS;
+            return state.loads().isEmpty() ? Verdict.TIGHT : Verdict.BREAKS;
         }
         Stream<Verdict> loads = state.loads().stream().map(LoadState::verdict);
         Stream<Verdict> elements = state.feeds().stream()

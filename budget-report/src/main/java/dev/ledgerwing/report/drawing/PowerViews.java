@@ -65,7 +65,7 @@ final class PowerViews {
     }
 
     private RailMark rail(Rail rail) {
-        List<String> facts = new ArrayList<>(List.of(known(rail.nominalV(), "V", "voltage") + range(rail)));
+        List<String> facts = new ArrayList<>(List.of(known(rail.nominalV(), "V", "voltage") + allowed(rail)));
         facts.addAll(figures.facts(rail));
         if (rail.redundant()) {
             facts.add("each feed alone carries it");
@@ -77,10 +77,9 @@ final class PowerViews {
                 rail.code(), rail.name(), facts, figures.verdict(rail), loads(rail.code()), figures.state(rail));
     }
 
-    private static String range(Rail rail) {
-        Double low = rail.minV();
-        Double high = rail.maxV();
-        return low == null || high == null ? "" : ", allowed " + Figures.number(low, 2) + " to " + amount(high, "V");
+    private String allowed(Rail rail) {
+        String limits = RailLimits.of(build, rail).words();
+        return limits.isEmpty() ? "" : ", allowed " + limits;
     }
 
     private List<String> loads(String rail) {

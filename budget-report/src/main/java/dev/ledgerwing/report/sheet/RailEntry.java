@@ -1,14 +1,14 @@
 package dev.ledgerwing.report.sheet;
 
+import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Rail;
-import dev.ledgerwing.core.power.network.LoadState;
 import dev.ledgerwing.core.power.network.NetworkStatement;
 import dev.ledgerwing.core.power.network.PowerWords;
 import dev.ledgerwing.core.power.network.RailState;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.report.drawing.PowerPictures;
+import dev.ledgerwing.report.drawing.RailLimits;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,7 +42,7 @@ public record RailEntry(
                 rail.redundant() ? "each feed alone carries it" : "",
                 volts(rail.nominalV()),
                 solved(state),
-                allowed(state),
+                allowed(network.network().build(), rail),
                 state.isSolved() ? least + PowerWords.amperes(state.typicalA()) : NOT_KNOWN,
                 state.isSolved() ? least + PowerWords.amperes(state.peakA()) : NOT_KNOWN,
                 margin == null ? NOT_KNOWN : Figures.percent(margin),
@@ -64,27 +64,9 @@ public record RailEntry(
         return least.equals(Figures.number(high, 2)) ? PowerWords.volts(low) : least + " to " + PowerWords.volts(high);
     }
 
-    /** The highest of the least voltages and the lowest of the greatest; where no load hangs on it, the rail's own. */
-    private static String allowed(RailState state) {
-        Double low = state.loads().stream()
-                .map(LoadState::load)
-                .map(load -> load.minV())
-                .filter(Objects::nonNull)
-                .max(Double::compare)
-                .orElse(state.rail().minV());
-        Double high = state.loads().stream()
-                .map(LoadState::load)
-                .map(load -> load.maxV())
-                .filter(Objects::nonNull)
-                .min(Double::compare)
-                .orElse(state.rail().maxV());
-        return low == null && high == null
-                ? NOT_KNOWN
-                : number(low) + " to " + number(high) + (high == null ? "" : "\u2009V");
-    }
-
-    private static String number(@Nullable Double volts) {
-        return volts == null ? NOT_KNOWN : Figures.number(volts, 2);
+    private static String allowed(Build build, Rail rail) {
+        String limits = RailLimits.of(build, rail).words();
+        return limits.isEmpty() ? NOT_KNOWN : limits;
     }
 
     private static String volts(@Nullable Double volts) {

@@ -136,7 +136,7 @@ class FeedDiagramTest {
             assertThat(FeedDiagram.svg(view(PowerBuilds.tangled()), layout)).contains("no feed leads here");
         }
         assertThat(FeedDiagram.svg(view(PowerBuilds.tangled()), Layout.WIDE))
-                .contains(">loop: back to Rail</text>", ">A</text>");
+                .contains(">loop: back to</text>", ">Rail A</text>");
         assertThat(FeedDiagram.svg(view(PowerBuilds.tangled()), Layout.NARROW))
                 .contains(">B to A, from Rail B, a loop</text>");
     }

@@ -27,17 +27,17 @@ public record PowerFigure(
         return endurance.isEmpty() ? margin : margin + ", " + endurance;
     }
 
-    /** {@code 18 % free} or {@code 12 % over}, never rounded to the better; empty where it is not known. */
+    /** {@code 18.4 % free} or {@code 6.1 % over}, never rounded to the better; empty where it is not known. */
     public String margin() {
         if (marginPercent == null) {
             return "";
         }
         return marginPercent < 0
-                ? Figures.percent(Math.ceil(-marginPercent)) + " over"
-                : Figures.percent(Math.floor(marginPercent)) + " free";
+                ? Figures.percent(Math.ceil(-10 * marginPercent) / 10) + " over"
+                : Figures.percent(Math.floor(10 * marginPercent) / 10) + " free";
     }
 
     private String endurance() {
-        return enduranceMinutes == null ? "" : Figures.number(Math.floor(enduranceMinutes), 0) + "\u2009min";
+        return enduranceMinutes == null ? "" : Figures.number(enduranceMinutes, 1) + "\u2009min";
     }
 }

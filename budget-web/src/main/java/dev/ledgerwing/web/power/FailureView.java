@@ -4,8 +4,12 @@ import dev.ledgerwing.core.power.failure.Failure;
 import dev.ledgerwing.core.power.failure.FailureRow;
 import dev.ledgerwing.core.power.failure.FailureTable;
 import dev.ledgerwing.core.verdict.Verdict;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param isUnknown whether one was asked for that there is not, or no longer
  */
 record FailureView(
-        List<Row> losing, List<Row> harmless, @Nullable Row chosen, boolean isUnknown) {
+        List<Group> losing, List<Group> harmless, @Nullable Row chosen, boolean isUnknown) {
 
     /**
      * One failure.
@@ -27,16 +31,38 @@ record FailureView(
      */
     record Row(String key, String words, List<String> does, Verdict verdict) {}
 
+    /** Failures that do the same, in one row. */
+    record Group(List<Row> rows, List<String> does, Verdict verdict) {
+
+        static List<Group> of(Stream<Row> rows) {
+            Map<String, List<Row>> alike = rows.collect(Collectors.groupingBy(
+                    row -> row.verdict() + String.join(" ", row.does()), LinkedHashMap::new, Collectors.toList()));
+            return alike.values().stream()
+                    .map(same -> new Group(same, same.get(0).does(), same.get(0).verdict()))
+                    .toList();
+        }
+
+        public boolean has(@Nullable Row row) {
+            return row != null && rows.contains(row);
+        }
+    }
+
+    /** How many failures take nothing. */
+    public int harmlessCount() {
+        return harmless.stream().mapToInt(group -> group.rows().size()).sum();
+    }
+
+    /** Whether the one that is looked at takes nothing. */
+    public boolean isChosenHarmless() {
+        return harmless.stream().anyMatch(group -> group.has(chosen));
+    }
+
     static FailureView of(FailureTable table, @Nullable String failed) {
         FailureWords words = new FailureWords(table.statement());
-        List<Row> losing = table.rows().stream()
-                .filter(FailureView::takesSomething)
-                .map(row -> row(row, words))
-                .toList();
-        List<Row> harmless = table.rows().stream()
-                .filter(row -> !takesSomething(row))
-                .map(row -> row(row, words))
-                .toList();
+        List<Group> losing = Group.of(
+                table.rows().stream().filter(FailureView::takesSomething).map(row -> row(row, words)));
+        List<Group> harmless = Group.of(
+                table.rows().stream().filter(row -> !takesSomething(row)).map(row -> row(row, words)));
         Row chosen = chosen(table, failed).map(row -> row(row, words)).orElse(null);
         return new FailureView(losing, harmless, chosen, chosen == null && failed != null && !failed.isBlank());
     }

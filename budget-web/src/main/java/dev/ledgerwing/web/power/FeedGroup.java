@@ -3,6 +3,7 @@ package dev.ledgerwing.web.power;
 import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.power.network.ElementLoad;
+import dev.ledgerwing.core.power.network.ElementRating;
 import dev.ledgerwing.core.power.network.NetworkStatement;
 import dev.ledgerwing.core.power.network.PowerNetwork;
 import dev.ledgerwing.core.quantity.Figures;
@@ -17,6 +18,14 @@ import org.jspecify.annotations.Nullable;
  * @param hasWire whether a wire is among them; without one nobody judges what its wires lose and how warm they get
  */
 record FeedGroup(String code, String name, String way, List<Row> rows, boolean hasWire) {
+
+    /** Volts or watts below which nobody wants the figure. */
+    private static final double LEAST = 0.01;
+
+    /** Whether there is nothing in it to look at first: every element holds, and the wires are judged. */
+    boolean holds() {
+        return hasWire && rows.stream().allMatch(row -> row.verdict() == Verdict.HOLDS);
+    }
 
     /**
      * One element, load against rating.
@@ -68,7 +77,7 @@ record FeedGroup(String code, String name, String way, List<Row> rows, boolean h
         return new Row(
                 load.name(),
                 words.element(load.element()),
-                currents(load.rating().continuousA(), load.rating().peakA()),
+                rating(load.rating()),
                 load.rating().words(),
                 flows
                         ? Electric.atLeast(load.isWhole(), currents(load.continuousA(), load.peakA()))
@@ -80,10 +89,25 @@ record FeedGroup(String code, String name, String way, List<Row> rows, boolean h
                 load.verdict());
     }
 
+    /** A wire takes its time to warm up: where nothing else is recorded, moments do not count against it. */
+    private static String rating(ElementRating rating) {
+        return rating.isSteady()
+                ? Electric.amperes(rating.continuousA())
+                : currents(rating.continuousA(), rating.peakA());
+    }
+
     /** A regulator is there to lower the voltage, so that is no drop to speak of. */
     private static String loss(ElementLoad load) {
-        String heat = Electric.watts(load.heatW());
-        return load.element().regulator() == null ? Electric.volts(load.dropV()) + ", " + heat : heat;
+        boolean cool = load.heatW() < LEAST;
+        String heat = cool ? "under " + Electric.watts(LEAST) : Electric.watts(load.heatW());
+        if (load.element().regulator() != null) {
+            return heat;
+        }
+        boolean level = load.dropV() < LEAST;
+        if (cool && level) {
+            return "hardly any";
+        }
+        return (level ? "under " + Electric.volts(LEAST) : Electric.volts(load.dropV())) + ", " + heat;
     }
 
     /** {@code 3 A, peak 6 A}; once where both are the same. */

@@ -7,6 +7,7 @@ import dev.ledgerwing.core.power.network.NetworkStatement;
 import dev.ledgerwing.core.power.solar.DayBalance;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.verdict.Budget;
+import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.report.drawing.PowerPictures;
 import dev.ledgerwing.web.airframe.FindingRow;
 import java.util.List;
@@ -39,6 +40,29 @@ record PowerView(
         WiringView wiring,
         List<LoadGroup> loads,
         List<LoadGroup.Silent> silent) {
+
+    /** What is to be done something about, or not known yet. */
+    public List<FindingRow> pressing() {
+        return findings.stream()
+                .filter(finding -> finding.verdict() != Verdict.HOLDS)
+                .toList();
+    }
+
+    /** What is fine. */
+    public List<FindingRow> holding() {
+        return findings.stream()
+                .filter(finding -> finding.verdict() == Verdict.HOLDS)
+                .toList();
+    }
+
+    /** Feeds with something in them that does not hold, is not known or not judged. */
+    public List<FeedGroup> pressingFeeds() {
+        return feeds.stream().filter(feed -> !feed.holds()).toList();
+    }
+
+    public List<FeedGroup> holdingFeeds() {
+        return feeds.stream().filter(FeedGroup::holds).toList();
+    }
 
     static PowerView of(BuildReview review, @Nullable String failed) {
         Build build = review.build();

@@ -1,12 +1,14 @@
 package dev.ledgerwing.web.power;
 
+import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.power.network.ElementLoad;
-import dev.ledgerwing.core.power.network.LoadState;
 import dev.ledgerwing.core.power.network.NetworkStatement;
 import dev.ledgerwing.core.power.network.RailState;
 import dev.ledgerwing.core.verdict.Verdict;
+import dev.ledgerwing.report.drawing.PowerPictures;
+import dev.ledgerwing.report.drawing.RailLimits;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param note what feeds it
  * @param free what the element of its feeds that is nearest to its rating has free, and which that is
- * @param verdict whether everything on it gets the voltage it works at
+ * @param wanted its voltage, and between which everything on it works
+ * @param verdict the worst of what hangs on it and of what leads to it, as in the drawing
  */
 record RailRow(
         String code,
@@ -33,22 +36,27 @@ record RailRow(
     static List<RailRow> of(NetworkStatement network) {
         return network.network().build().power().rails().stream()
                 .flatMap(rail -> network.rail(rail.code()).stream())
-                .map(RailRow::row)
+                .map(state -> row(state, network))
                 .toList();
     }
 
-    private static RailRow row(RailState state) {
+    private static RailRow row(RailState state, NetworkStatement network) {
         Rail rail = state.rail();
         return new RailRow(
                 rail.code(),
                 rail.name(),
                 fedBy(state),
-                Electric.volts(rail.nominalV()) + ", " + Electric.range(rail.minV(), rail.maxV()),
+                wanted(network.network().build(), rail),
                 state.isFed() ? Electric.range(state.lowestV(), state.highestV()) : "dark",
                 Electric.atLeast(state.isWhole(), Electric.amperes(state.typicalA())),
                 Electric.atLeast(state.isWhole(), Electric.amperes(state.peakA())),
                 free(state.heaviest()),
-                verdict(state));
+                PowerPictures.verdict(network, rail));
+    }
+
+    private static String wanted(Build build, Rail rail) {
+        String limits = RailLimits.of(build, rail).words();
+        return Electric.volts(rail.nominalV()) + ", " + (limits.isEmpty() ? Electric.NOT_KNOWN : limits);
     }
 
     private static String fedBy(RailState state) {
@@ -64,15 +72,5 @@ record RailRow(
         return heaviest == null || margin == null
                 ? Electric.NOT_KNOWN
                 : Electric.free(margin) + " at " + heaviest.name();
-    }
-
-    private static Verdict verdict(RailState state) {
-        if (!state.isSolved()) {
-            return Verdict.UNKNOWN;
-        }
-        if (!state.isFed()) {
-            return state.loads().isEmpty() ? Verdict.TIGHT : Verdict.BREAKS;
-        }
-        return state.loads().stream().map(LoadState::verdict).reduce(Verdict.HOLDS, Verdict::worseOf);
     }
 }

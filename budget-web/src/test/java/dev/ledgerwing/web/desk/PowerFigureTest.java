@@ -11,13 +11,13 @@ class PowerFigureTest {
     void saysWhatIsFreeAndHowLongItLasts() {
         assertThat(PowerFigure.of(Map.of("power.worstMarginPercent", 18.9, "power.enduranceMinutes", 47.8))
                         .words())
-                .isEqualTo("18\u2009% free, 47\u2009min");
+                .isEqualTo("18.9\u2009% free, 47.8\u2009min");
     }
 
     @Test
     void neverRoundsToTheBetter() {
-        assertThat(new PowerFigure(0.9, null).words()).isEqualTo("0\u2009% free");
-        assertThat(new PowerFigure(-0.1, null).words()).isEqualTo("1\u2009% over");
+        assertThat(new PowerFigure(0.09, null).words()).isEqualTo("0\u2009% free");
+        assertThat(new PowerFigure(-0.01, null).words()).isEqualTo("0.1\u2009% over");
     }
 
     @Test

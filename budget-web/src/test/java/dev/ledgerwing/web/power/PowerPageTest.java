@@ -19,6 +19,7 @@ import dev.ledgerwing.web.support.PageTest;
 import dev.ledgerwing.web.team.SignedInBrowser;
 import java.util.Map;
 import java.util.UUID;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -152,6 +153,41 @@ class PowerPageTest {
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.text()).contains("There is no such failure here, or no longer");
         assertThat(page.document().select("#failed, tr.changed")).isEmpty();
+    }
+
+    @Test
+    void whatHoldsIsFoldedAndWhatDoesNotStaysOpen() {
+        Document page = browser.open("/airframes/curlew/power").document();
+
+        assertThat(page.select("#findings > .findings .verdict").eachText())
+                .isNotEmpty()
+                .doesNotContain("holds");
+        assertThat(page.select("#findings details:not([open]) .verdict").eachText())
+                .containsOnly("holds");
+        assertThat(page.select("section[aria-labelledby=elements] > table").text())
+                .contains("Regulator, servos 6 V, 12 A")
+                .doesNotContain("Avionics fuse", "peak not known");
+        assertThat(page.select("section[aria-labelledby=elements] details").text())
+                .contains("Avionics fuse")
+                .doesNotContain("tight", "breaks", "not known");
+    }
+
+    @Test
+    void aRailIsJudgedAlikeInTheTableAndInTheDrawing() {
+        Document page = browser.open("/airframes/curlew/power").document();
+
+        assertThat(page.select("section[aria-labelledby=rails] tr:has(a:contains(Servos)) .verdict")
+                        .text())
+                .isEqualTo("breaks");
+    }
+
+    @Test
+    void failuresThatDoTheSameShareARow() {
+        Document page = browser.open("/airframes/dunlin/power").document();
+
+        assertThat(page.select("section[aria-labelledby=failures] > table tr:has(a:contains(Pack plug))")
+                        .text())
+                .contains("“Flight pack” gives nothing", "Pack leads", "go dark: the flight depends on them");
     }
 
     @Test
