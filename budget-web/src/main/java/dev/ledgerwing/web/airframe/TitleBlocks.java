@@ -109,7 +109,7 @@ public class TitleBlocks {
                 open == AirframePage.POWER);
     }
 
-    /** {@code 18 % free at Main diode}: the worst margin and where it is. */
+    /** {@code 18 % free at Main diode, 43 min}: the worst margin and where it is, and how long it flies. */
     private static String powerWords(Snapshot shown) {
         PowerFigure figure = PowerFigure.of(shown.review().figures());
         String where = shown.review().power().network().elements().stream()
@@ -117,7 +117,11 @@ public class TitleBlocks {
                 .findFirst()
                 .map(element -> " at " + element.name())
                 .orElse("");
-        return figure.margin().isEmpty() ? figure.words() : figure.margin() + where;
+        if (figure.margin().isEmpty()) {
+            return figure.words();
+        }
+        String endurance = figure.endurance();
+        return figure.margin() + where + (endurance.isEmpty() ? "" : ", " + endurance);
     }
 
     /** {@code breaks by 122 g}, or the verdict alone. */

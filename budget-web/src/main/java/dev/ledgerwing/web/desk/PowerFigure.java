@@ -37,7 +37,8 @@ public record PowerFigure(
                 : Figures.percent(Math.floor(10 * marginPercent) / 10) + " free";
     }
 
-    private String endurance() {
+    /** {@code 43.3 min}; empty where it is not known. */
+    public String endurance() {
         return enduranceMinutes == null ? "" : Figures.number(enduranceMinutes, 1) + "\u2009min";
     }
 }

@@ -182,6 +182,14 @@ class PowerPageTest {
     }
 
     @Test
+    void theTileSaysHowLongItFliesAsThePageDoes() {
+        Document page = browser.open("/airframes/dunlin/power").document();
+        String minutes = page.select("#findings details").text().replaceAll(".*It flies (\\S+).*", "$1");
+
+        assertThat(page.select(".title-block [aria-current]").text()).endsWith(", " + minutes);
+    }
+
+    @Test
     void failuresThatDoTheSameShareARow() {
         Document page = browser.open("/airframes/dunlin/power").document();
 
