@@ -48,6 +48,12 @@ record PowerView(
                 .toList();
     }
 
+    /** Whether anything hangs on a rail: without that no failure takes anything, which says nothing. */
+    public boolean hasLoads() {
+        return loads.stream()
+                .anyMatch(group -> group.rail() != null && !group.rows().isEmpty());
+    }
+
     /** What is fine. */
     public List<FindingRow> holding() {
         return findings.stream()

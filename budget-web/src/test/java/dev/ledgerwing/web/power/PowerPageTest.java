@@ -109,6 +109,16 @@ class PowerPageTest {
     }
 
     @Test
+    void failuresAreNotCalledHarmlessWhileNothingHangsOnARail() {
+        openBlank();
+        Page after = browser.send(browser.open(power), power + "/starts/one-pack", Map.of());
+
+        assertThat(after.document().select("section[aria-labelledby=failures]").text())
+                .contains("Not known yet: nothing hangs on a rail")
+                .doesNotContain("No single failure", "Nothing is lost", "take nothing");
+    }
+
+    @Test
     void aStartThatComesLateIsNotPutOnTopOfASupply() {
         openBlank();
         Page first = browser.open(power);
