@@ -54,8 +54,9 @@ public final class PowerPictures {
         Stream<Verdict> elements = state.feeds().stream()
                 .flatMap(feed -> network.elementsOf(feed.code()).stream())
                 .map(ElementLoad::verdict);
+        Stream<Verdict> own = state.isOutsideOwnLimits() ? Stream.of(Verdict.TIGHT) : Stream.empty();
         return Verdict.worst(
-                Stream.of(loads, elements).flatMap(Function.identity()).toList());
+                Stream.of(loads, elements, own).flatMap(Function.identity()).toList());
     }
 
     /** Energy by phase, stacked by rail. */

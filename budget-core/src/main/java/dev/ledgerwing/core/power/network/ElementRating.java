@@ -54,6 +54,9 @@ public record ElementRating(
             return of(null, peakA, "it is not recorded what it switches");
         }
         double factor = SwitchDerating.factor(switched, systemV);
+        if (factor == 1) {
+            return of(ownA, peakA, "its rating");
+        }
         String words = PowerWords.amperes(ownA) + " less a factor of " + (int) factor + " for " + word(switched)
                 + " (AC 43.13-1B table 11-4)";
         return of(ownA / factor, peakA, words);

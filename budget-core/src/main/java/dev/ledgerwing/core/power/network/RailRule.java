@@ -20,6 +20,7 @@ record RailRule(NetworkStatement statement) {
     static final String ALONE = "power.redundant";
     static final String LIMITS = "power.voltage-limits";
     static final String RAIL = "power.rail";
+    static final String OWN_LIMITS = "power.rail-limits";
 
     Stream<Finding> findings() {
         return statement.rails().stream()
@@ -29,7 +30,7 @@ record RailRule(NetworkStatement statement) {
 
     private Stream<Finding> of(RailState rail) {
         List<Finding> findings = new ArrayList<>();
-        Stream.of(tooLow(rail), tooHigh(rail), alone(rail), oneFeedOnly(rail), limits(rail))
+        Stream.of(tooLow(rail), tooHigh(rail), alone(rail), oneFeedOnly(rail), limits(rail), ownLimits(rail))
                 .filter(Objects::nonNull)
                 .forEach(findings::add);
         if (findings.isEmpty() && !rail.loads().isEmpty()) {
@@ -109,6 +110,32 @@ record RailRule(NetworkStatement statement) {
                                         + " on it say what least and greatest voltage they work at.");
     }
 
+    /** What its loads bear is one thing; a rail that strays from what it was meant for may yet not be what somebody thinks it is. */
+    private static @Nullable Finding ownLimits(RailState rail) {
+        if (!rail.isOutsideOwnLimits() || rail.loads().stream().anyMatch(each -> each.isTooLow() || each.isTooHigh())) {
+            return null;
+        }
+        return Against.nothing(OWN_LIMITS, rail.rail().name())
+                .finding(
+                        Verdict.TIGHT,
+                        PowerWords.quoted(rail.rail().name()) + " gets " + span(rail.lowestV(), rail.highestV())
+                                + ", and is meant for "
+                                + meant(rail.rail().minV(), rail.rail().maxV()) + ".");
+    }
+
+    private static String meant(@Nullable Double minV, @Nullable Double maxV) {
+        if (minV == null || maxV == null) {
+            return minV == null ? "up to " + volts(maxV) : volts(minV) + " and more";
+        }
+        return span(minV, maxV);
+    }
+
+    private static String span(@Nullable Double lowestV, @Nullable Double highestV) {
+        String lowest = volts(lowestV);
+        String highest = volts(highestV);
+        return lowest.equals(highest) ? lowest : lowest + " to " + highest;
+    }
+
     private List<Finding> holds(RailState rail) {
         boolean isWell =
                 !statement.isCutShort() && rail.loads().stream().allMatch(each -> each.verdict() == Verdict.HOLDS);
@@ -120,8 +147,8 @@ record RailRule(NetworkStatement statement) {
         return List.of(Against.volts(RAIL, rail.rail().name(), lowestV, null, 0)
                 .finding(
                         Verdict.HOLDS,
-                        PowerWords.quoted(rail.rail().name()) + " stays between " + PowerWords.volts(lowestV) + " and "
-                                + PowerWords.volts(highestV) + ": every load on it is within its limits."));
+                        PowerWords.quoted(rail.rail().name()) + " stays at " + span(lowestV, highestV)
+                                + ": every load on it is within its limits."));
     }
 
     /** Of equals the line that was there first, whatever its place. */

@@ -33,6 +33,8 @@ public record RailState(
         @Nullable ElementLoad heaviest,
         double wireDropV) {
 
+    private static final double ROUNDING_V = 1e-9;
+
     /**
      * Lowest voltages of a rail at one charge, over all phases.
      *
@@ -65,6 +67,16 @@ public record RailState(
     /** Highest of all its feeds, packs full and nothing drawn; null = not solved. */
     public @Nullable Double highestV() {
         return legs.stream().map(Leg::highestV).max(Double::compare).orElse(null);
+    }
+
+    /** Whether it leaves the range that the rail itself is said to have, whatever its loads bear; not where it is dark. */
+    public boolean isOutsideOwnLimits() {
+        Double lowest = lowestV();
+        Double highest = highestV();
+        Double minV = rail.minV();
+        Double maxV = rail.maxV();
+        boolean isLow = minV != null && lowest != null && lowest > 0 && lowest < minV - ROUNDING_V;
+        return isLow || (maxV != null && highest != null && highest > maxV + ROUNDING_V);
     }
 
     /** Of the heaviest element of its feeds; null = not known. */

@@ -50,6 +50,25 @@ class RailRuleTest {
     }
 
     @Test
+    void aRailOutsideWhatItIsMeantForIsTightThoughItsLoadsBearIt() {
+        Rail meant = new Rail("main", "Rail main", 5.0, 4.9, 5.1, false);
+        ElectricalLoad load = within(4, 6, constantCurrent("main", 1, 2));
+        Build low = build(
+                List.of(bench("b", 5)), List.of(meant), List.of(feed("b", "main", resistance(100))), part("L", load));
+
+        assertThat(Found.said(RailRule.OWN_LIMITS, Verdict.TIGHT, low))
+                .isEqualTo("“Rail main” gets 4.8 V to 5 V, and is meant for 4.9 V to 5.1 V.");
+        Found.none(RailRule.RAIL, low);
+        Build within = build(
+                List.of(bench("b", 5)), List.of(meant), List.of(feed("b", "main", resistance(50))), part("L", load));
+        Found.none(RailRule.OWN_LIMITS, within);
+        assertThat(Found.said(RailRule.RAIL, Verdict.HOLDS, within)).contains("stays at 4.9 V to 5 V");
+        Build high = build(
+                List.of(bench("b", 5.2)), List.of(meant), List.of(feed("b", "main", resistance(50))), part("L", load));
+        assertThat(Found.said(RailRule.OWN_LIMITS, Verdict.TIGHT, high)).contains("5.2 V");
+    }
+
+    @Test
     void aLoadsOwnLeadsAreOnItsWay() {
         WireRun lead = new WireRun(26, Length.ofMm(1000), 3, WireRun.Routing.BUNDLE, 105.0);
         ElectricalLoad load =
@@ -75,7 +94,7 @@ class RailRuleTest {
     @Test
     void aRailThatStaysWithinItsLimitsIsFoundFine() {
         Build build = one(resistance(10), within(4.5, 5.5, constantCurrent("main", 1, 2)));
-        assertThat(Found.said(RailRule.RAIL, Verdict.HOLDS, build)).contains("between 4.98 V and 5 V");
+        assertThat(Found.said(RailRule.RAIL, Verdict.HOLDS, build)).contains("stays at 4.98 V to 5 V");
     }
 
     @Test
