@@ -33,7 +33,8 @@ public record RailState(
         @Nullable ElementLoad heaviest,
         double wireDropV) {
 
-    private static final double ROUNDING_V = 1e-9;
+    /** Less than is written of a voltage is not worth a word. */
+    private static final double UNWRITTEN_V = 0.005;
 
     /**
      * Lowest voltages of a rail at one charge, over all phases.
@@ -75,8 +76,8 @@ public record RailState(
         Double highest = highestV();
         Double minV = rail.minV();
         Double maxV = rail.maxV();
-        boolean isLow = minV != null && lowest != null && lowest > 0 && lowest < minV - ROUNDING_V;
-        return isLow || (maxV != null && highest != null && highest > maxV + ROUNDING_V);
+        boolean isLow = minV != null && lowest != null && lowest > 0 && lowest < minV - UNWRITTEN_V;
+        return isLow || (maxV != null && highest != null && highest > maxV + UNWRITTEN_V);
     }
 
     /** Of the heaviest element of its feeds; null = not known. */
