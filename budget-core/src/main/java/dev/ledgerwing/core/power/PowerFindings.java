@@ -28,7 +28,7 @@ public final class PowerFindings {
                         EnduranceFindings.of(
                                 statement.build(), statement.energy().endurance())
                                 .stream(),
-                        ChargingFindings.of(statement.network()).stream(),
+                        ChargingFindings.of(statement.network(), statement.charging()).stream(),
                         day(statement),
                         WiringFindings.of(statement.build(), figures).stream())
                 .flatMap(stream -> stream)

@@ -26,8 +26,7 @@ public final class ChargingFindings {
     private ChargingFindings() {}
 
     /** Every finding: first of each array, then of each pack. */
-    public static List<Finding> of(NetworkStatement network) {
-        Charging charging = Charging.of(network.network().build());
+    public static List<Finding> of(NetworkStatement network, Charging charging) {
         return Stream.of(
                         charging.byCells().entrySet().stream()
                                 .flatMap(entry -> new ChargeWayRule(entry.getKey(), entry.getValue()).findings()),

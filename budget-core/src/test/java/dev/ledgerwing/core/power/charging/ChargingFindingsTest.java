@@ -379,6 +379,6 @@ class ChargingFindingsTest {
     }
 
     private static List<Finding> findings(Build build) {
-        return ChargingFindings.of(NetworkStatement.of(PowerNetwork.of(build)));
+        return ChargingFindings.of(NetworkStatement.of(PowerNetwork.of(build)), Charging.of(build));
     }
 }
