@@ -39,8 +39,18 @@ class CoreArchitectureTest {
     @ArchTest
     static final ArchRule everyPackageHasItsArrows = classes()
             .should()
-            .resideInAnyPackage(
-                    core("quantity", "build", "verdict", "mass", "balance", "power", "review", "words", "file"))
+            .resideInAnyPackage(core(
+                    "quantity",
+                    "build",
+                    "verdict",
+                    "mass",
+                    "balance",
+                    "power",
+                    "radio",
+                    "outputs",
+                    "review",
+                    "words",
+                    "file"))
             .because("a new package is added here together with the rule of what it may know");
 
     @ArchTest
@@ -89,8 +99,18 @@ class CoreArchitectureTest {
             slices().matching("dev.ledgerwing.core.power.(*)..").should().beFreeOfCycles();
 
     @ArchTest
+    static final ArchRule radioKnowsTheRecord = mayKnow("radio", "build", "verdict", "quantity");
+
+    @ArchTest
+    static final ArchRule partsOfRadioAreFreeOfCycles =
+            slices().matching("dev.ledgerwing.core.radio.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule outputsKnowTheRecord = mayKnow("outputs", "build", "verdict", "quantity");
+
+    @ArchTest
     static final ArchRule reviewKnowsEveryBudget =
-            mayKnow("review", "power", "balance", "mass", "build", "verdict", "quantity");
+            mayKnow("review", "outputs", "radio", "power", "balance", "mass", "build", "verdict", "quantity");
 
     @ArchTest
     static final ArchRule wordsKnowTheRecord = mayKnow("words", "build", "quantity");

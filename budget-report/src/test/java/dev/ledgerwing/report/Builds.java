@@ -17,6 +17,7 @@ import dev.ledgerwing.core.build.LoadCase;
 import dev.ledgerwing.core.build.LoadCase.ExtraItem;
 import dev.ledgerwing.core.build.MassBudget;
 import dev.ledgerwing.core.build.MassBudget.CeilingIs;
+import dev.ledgerwing.core.build.Outputs;
 import dev.ledgerwing.core.build.Panel;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.Power;
@@ -62,6 +63,7 @@ public final class Builds {
                 List.of(),
                 Power.NONE,
                 Radio.NONE,
+                Outputs.NONE,
                 List.of(),
                 new Booking(Mass.ofGrams(-7.5), "weighed whole after painting"),
                 List.of());

@@ -83,13 +83,14 @@ public final class PowerBuilds {
                         build.keepApart(),
                         List.of(),
                         build.power(),
-                        new Radio(List.of(new RadioFunction(
+                        Radio.of(List.of(new RadioFunction(
                                 "rudder",
                                 "Rudder",
                                 RadioFunction.Kind.PROPORTIONAL,
                                 List.of(),
                                 RadioFunction.Criticality.FLIGHT,
                                 false))),
+                        build.outputs(),
                         build.weighIns(),
                         build.booking(),
                         build.assemblyBookings())

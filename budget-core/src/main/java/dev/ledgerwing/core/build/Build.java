@@ -28,6 +28,7 @@ public record Build(
         List<Phase> phases,
         Power power,
         Radio radio,
+        Outputs outputs,
         List<WeighIn> weighIns,
         @Nullable Booking booking,
         List<AssemblyBooking> assemblyBookings) {
@@ -52,9 +53,14 @@ public record Build(
         elements.put(ElementKind.RAIL, power.rails());
         elements.put(ElementKind.FEED, power.feeds());
         elements.put(ElementKind.FUNCTION, radio.functions());
+        elements.put(ElementKind.CONTROL, radio.controls());
+        elements.put(ElementKind.CHANNEL, radio.channels());
+        elements.put(ElementKind.NOT_NEEDED, radio.notNeeded());
+        elements.put(ElementKind.BOARD, outputs.boards());
+        elements.put(ElementKind.OUTPUT, outputs.assignments());
         elements.put(ElementKind.WEIGH_IN, weighIns);
         elements.put(ElementKind.ASSEMBLY_BOOKING, assemblyBookings);
-        References.check(elements, power.day());
+        References.check(elements, power.day(), radio.link(), outputs.fitted());
     }
 
     /** A new airframe with nothing in it yet. */
@@ -77,6 +83,7 @@ public record Build(
                 List.of(),
                 Power.NONE,
                 Radio.NONE,
+                Outputs.NONE,
                 List.of(),
                 null,
                 List.of());
@@ -187,6 +194,44 @@ public record Build(
 
     public Build withFunctions(List<RadioFunction> changed) {
         return with(ElementKind.FUNCTION, changed);
+    }
+
+    public Build withRadioLink(@Nullable RadioLink changed) {
+        return with(SectionKind.RADIO_LINK, changed);
+    }
+
+    public Build withControls(List<Control> changed) {
+        return with(ElementKind.CONTROL, changed);
+    }
+
+    public Build withChannels(List<Channel> changed) {
+        return with(ElementKind.CHANNEL, changed);
+    }
+
+    public Build withNotNeeded(List<NotNeeded> changed) {
+        return with(ElementKind.NOT_NEEDED, changed);
+    }
+
+    public Build withRadio(Radio changed) {
+        BuildParts parts = BuildParts.of(this);
+        parts.put(SectionKind.RADIO_LINK, changed.link());
+        parts.put(ElementKind.CONTROL, changed.controls());
+        parts.put(ElementKind.FUNCTION, changed.functions());
+        parts.put(ElementKind.CHANNEL, changed.channels());
+        parts.put(ElementKind.NOT_NEEDED, changed.notNeeded());
+        return parts.assemble();
+    }
+
+    public Build withBoards(List<Board> changed) {
+        return with(ElementKind.BOARD, changed);
+    }
+
+    public Build withFittedBoard(FittedBoard changed) {
+        return with(SectionKind.FITTED_BOARD, changed);
+    }
+
+    public Build withOutputs(List<Output> changed) {
+        return with(ElementKind.OUTPUT, changed);
     }
 
     public Build withWeighIns(List<WeighIn> changed) {

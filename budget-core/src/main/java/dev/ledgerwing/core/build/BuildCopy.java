@@ -25,6 +25,7 @@ public final class BuildCopy {
                 pattern.phases(),
                 pattern.power(),
                 pattern.radio(),
+                pattern.outputs(),
                 List.of(),
                 null,
                 List.of());

@@ -57,7 +57,16 @@ final class BuildParts {
                         all(ElementKind.FEED, Feed.class::cast),
                         (PowerRules) required(SectionKind.POWER_RULES),
                         (SolarDay) sections.get(SectionKind.SOLAR_DAY)),
-                new Radio(all(ElementKind.FUNCTION, RadioFunction.class::cast)),
+                new Radio(
+                        (RadioLink) sections.get(SectionKind.RADIO_LINK),
+                        all(ElementKind.CONTROL, Control.class::cast),
+                        all(ElementKind.FUNCTION, RadioFunction.class::cast),
+                        all(ElementKind.CHANNEL, Channel.class::cast),
+                        all(ElementKind.NOT_NEEDED, NotNeeded.class::cast)),
+                new Outputs(
+                        all(ElementKind.BOARD, Board.class::cast),
+                        (FittedBoard) required(SectionKind.FITTED_BOARD),
+                        all(ElementKind.OUTPUT, Output.class::cast)),
                 all(ElementKind.WEIGH_IN, WeighIn.class::cast),
                 booking,
                 all(ElementKind.ASSEMBLY_BOOKING, AssemblyBooking.class::cast));

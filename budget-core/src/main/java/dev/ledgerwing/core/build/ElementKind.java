@@ -18,6 +18,11 @@ public enum ElementKind {
     RAIL(Rail.class, "power.rails", build -> build.power().rails()),
     FEED(Feed.class, "power.feeds", build -> build.power().feeds()),
     FUNCTION(RadioFunction.class, "radio.functions", build -> build.radio().functions()),
+    CONTROL(Control.class, "radio.controls", build -> build.radio().controls()),
+    CHANNEL(Channel.class, "radio.channels", build -> build.radio().channels()),
+    NOT_NEEDED(NotNeeded.class, "radio.notNeeded", build -> build.radio().notNeeded()),
+    BOARD(Board.class, "outputs.boards", build -> build.outputs().boards()),
+    OUTPUT(Output.class, "outputs.assignments", build -> build.outputs().assignments()),
     WEIGH_IN(WeighIn.class, "weighIns", Build::weighIns),
     ASSEMBLY_BOOKING(AssemblyBooking.class, "assemblyBookings", Build::assemblyBookings);
 
@@ -52,6 +57,8 @@ public enum ElementKind {
         return switch (this) {
             case LINE -> "part";
             case KEEP_APART -> "rule to keep apart";
+            case BOARD -> "flight controller";
+            case NOT_NEEDED -> "combination given up";
             case WEIGH_IN -> "weigh-in";
             case ASSEMBLY_BOOKING -> "booking of the assembly";
             default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
@@ -62,6 +69,7 @@ public enum ElementKind {
         return switch (this) {
             case ASSEMBLY -> "assemblies";
             case KEEP_APART -> "rules to keep apart";
+            case NOT_NEEDED -> "combinations given up";
             case ASSEMBLY_BOOKING -> "bookings of assemblies";
             default -> word() + "s";
         };

@@ -49,7 +49,7 @@ public final class PartDeeds {
                 .toList();
     }
 
-    /** Removes a part, and the mention of it in every load case, bay, rule, source and weigh-in. */
+    /** Removes a part, and the mention of it in every load case, bay, rule, source, output and weigh-in. */
     public static Build removed(Build build, String id) {
         BuildParts parts = BuildParts.of(build);
         parts.put(
@@ -72,6 +72,17 @@ public final class PartDeeds {
                 build.power().sources().stream()
                         .map(source -> id.equals(source.part()) ? source.withPart(null) : source)
                         .toList());
+        parts.put(
+                ElementKind.OUTPUT,
+                build.outputs().assignments().stream()
+                        .map(output -> output.withDrives(output.drives().stream()
+                                .filter(driven -> !driven.line().equals(id))
+                                .toList()))
+                        .toList());
+        FittedBoard fitted = build.outputs().fitted();
+        if (id.equals(fitted.part())) {
+            parts.put(SectionKind.FITTED_BOARD, new FittedBoard(fitted.board(), null));
+        }
         parts.put(ElementKind.WEIGH_IN, without(build.weighIns(), id));
         return parts.assemble();
     }

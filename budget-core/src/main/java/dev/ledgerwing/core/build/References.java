@@ -19,7 +19,11 @@ final class References {
     }
 
     /** @throws InvalidBuild naming every fault found */
-    static void check(Map<ElementKind, List<? extends Element>> elements, @Nullable SolarDay day) {
+    static void check(
+            Map<ElementKind, List<? extends Element>> elements,
+            @Nullable SolarDay day,
+            @Nullable RadioLink link,
+            FittedBoard fitted) {
         References references = new References(elements);
         elements.forEach(references::namedApart);
         references.lines();
@@ -29,6 +33,8 @@ final class References {
         references.phases();
         references.power();
         references.day(day);
+        references.problems.addAll(RadioReferences.problems(elements, link));
+        references.outputs(fitted);
         if (!references.problems.isEmpty()) {
             throw new InvalidBuild(references.problems);
         }
@@ -157,6 +163,21 @@ final class References {
         String phase = day == null ? null : day.phase();
         if (phase != null) {
             refer("power.day.phase", phase, ids(ElementKind.PHASE), "phase");
+        }
+    }
+
+    private void outputs(FittedBoard fitted) {
+        Set<String> lines = ids(ElementKind.LINE);
+        List<Output> outputs = all(ElementKind.OUTPUT, Output.class);
+        for (int i = 0; i < outputs.size(); i++) {
+            String place = ElementKind.OUTPUT.place(i) + ".drives";
+            outputs.get(i).drives().forEach(driven -> refer(place, driven.line(), lines, "part"));
+        }
+        if (fitted.board() != null) {
+            refer("outputs.fitted.board", fitted.board(), ids(ElementKind.BOARD), "flight controller");
+        }
+        if (fitted.part() != null) {
+            refer("outputs.fitted.part", fitted.part(), lines, "part");
         }
     }
 

@@ -11,6 +11,11 @@ public enum SectionKind {
     GEOMETRY("geometry and limits", Geometry.class, Build::geometry),
     POWER_RULES("rules of the supply", PowerRules.class, build -> build.power().rules()),
     SOLAR_DAY("day in the sun", SolarDay.class, build -> build.power().day()),
+    RADIO_LINK("radio link", RadioLink.class, build -> build.radio().link()),
+    FITTED_BOARD(
+            "flight controller aboard",
+            FittedBoard.class,
+            build -> build.outputs().fitted()),
     BOOKING("booking", Booking.class, Build::booking);
 
     private final String word;

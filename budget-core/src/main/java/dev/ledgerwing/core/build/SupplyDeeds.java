@@ -21,7 +21,7 @@ public final class SupplyDeeds {
                 .toList());
     }
 
-    /** Removes phases, and the mention of them by other phases, by the duty of loads and by the day in the sun. */
+    /** Removes phases, and the mention of them by other phases, by the duty of loads, by functions and by the day in the sun. */
     public static Build withoutPhases(Build build, Collection<String> codes) {
         Build cut = build.withLines(
                 build.lines().stream().map(line -> withoutDuty(line, codes)).toList());
@@ -29,6 +29,7 @@ public final class SupplyDeeds {
         if (day != null && mentions(codes, day.phase())) {
             cut = cut.withSolarDay(day.withPhase(null));
         }
+        cut = RadioDeeds.withoutMentionOf(cut, codes);
         return cut.withPhases(cut.phases().stream()
                 .filter(phase -> !codes.contains(phase.code()))
                 .map(phase -> phase.withNext(without(phase.next(), codes)))
@@ -47,9 +48,13 @@ public final class SupplyDeeds {
         return load.withDutyByPhase(left);
     }
 
-    /** Removes functions, and the mention of them by parts that serve them and by solar cells that are stopped by them. */
+    /**
+     * Removes functions, and the mention of them by parts that serve them, by solar cells that are stopped by them and by the
+     * radio.
+     */
     public static Build withoutFunctions(Build build, Collection<String> codes) {
-        return build.withLines(build.lines().stream()
+        return RadioDeeds.withoutFunctionsOnChannels(build, codes)
+                .withLines(build.lines().stream()
                         .map(line -> line.withServes(without(line.serves(), codes)))
                         .toList())
                 .withSources(build.power().sources().stream()

@@ -4,15 +4,22 @@ import dev.ledgerwing.core.build.Airframe;
 import dev.ledgerwing.core.build.Assembly;
 import dev.ledgerwing.core.build.AssemblyBooking;
 import dev.ledgerwing.core.build.Bay;
+import dev.ledgerwing.core.build.Board;
 import dev.ledgerwing.core.build.Booking;
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.Channel;
+import dev.ledgerwing.core.build.Control;
 import dev.ledgerwing.core.build.Feed;
+import dev.ledgerwing.core.build.FittedBoard;
 import dev.ledgerwing.core.build.Geometry;
 import dev.ledgerwing.core.build.JudgedBy;
 import dev.ledgerwing.core.build.KeepApart;
 import dev.ledgerwing.core.build.LinePlace;
 import dev.ledgerwing.core.build.LoadCase;
 import dev.ledgerwing.core.build.MassBudget;
+import dev.ledgerwing.core.build.NotNeeded;
+import dev.ledgerwing.core.build.Output;
+import dev.ledgerwing.core.build.Outputs;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.Phase;
 import dev.ledgerwing.core.build.PortNeeds;
@@ -22,6 +29,7 @@ import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Problem;
 import dev.ledgerwing.core.build.Radio;
 import dev.ledgerwing.core.build.RadioFunction;
+import dev.ledgerwing.core.build.RadioLink;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.SolarDay;
 import dev.ledgerwing.core.build.Supply;
@@ -65,8 +73,8 @@ final class BuildBinding {
                 binding.all(file.path("assemblyBookings"), "assemblyBookings", AssemblyBooking.class);
         List<Phase> phases = binding.all(file.path("phases"), "phases", Phase.class);
         Power power = binding.power(file.path("power"));
-        List<RadioFunction> functions =
-                binding.all(file.path("radio").path("functions"), "radio.functions", RadioFunction.class);
+        Radio radio = binding.radio(file.path("radio"));
+        Outputs outputs = binding.outputs(file.path("outputs"));
         if (!binding.problems.isEmpty() || airframe == null) {
             return BuildReading.refused(binding.problems);
         }
@@ -83,7 +91,8 @@ final class BuildBinding {
                     keepApart,
                     phases,
                     power,
-                    new Radio(functions),
+                    radio,
+                    outputs,
                     weighIns,
                     booking,
                     assemblyBookings));
@@ -99,6 +108,14 @@ final class BuildBinding {
         }
         if (file.path("power").path("rules").isEmpty() && file.path("power") instanceof ObjectNode power) {
             power.remove("rules");
+        }
+        if (file.path("outputs") instanceof ObjectNode outputs) {
+            if (outputs.path("fitted").isEmpty()) {
+                outputs.remove("fitted");
+            }
+            if (outputs.isEmpty()) {
+                file.remove("outputs");
+            }
         }
         for (JsonNode line : file.path("lines")) {
             LEFT_OUT.forEach((name, group) -> {
@@ -123,6 +140,23 @@ final class BuildBinding {
                 all(power.path("feeds"), "power.feeds", Feed.class),
                 rules == null ? PowerRules.DEFAULT : rules,
                 one(power, "day", "power.day", SolarDay.class));
+    }
+
+    private Radio radio(JsonNode radio) {
+        return new Radio(
+                one(radio, "link", "radio.link", RadioLink.class),
+                all(radio.path("controls"), "radio.controls", Control.class),
+                all(radio.path("functions"), "radio.functions", RadioFunction.class),
+                all(radio.path("channels"), "radio.channels", Channel.class),
+                all(radio.path("notNeeded"), "radio.notNeeded", NotNeeded.class));
+    }
+
+    private Outputs outputs(JsonNode outputs) {
+        FittedBoard fitted = one(outputs, "fitted", "outputs.fitted", FittedBoard.class);
+        return new Outputs(
+                all(outputs.path("boards"), "outputs.boards", Board.class),
+                fitted == null ? FittedBoard.NONE : fitted,
+                all(outputs.path("assignments"), "outputs.assignments", Output.class));
     }
 
     private <T> @Nullable T one(ObjectNode file, String name, Class<T> type) {

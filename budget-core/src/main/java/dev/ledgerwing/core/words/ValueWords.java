@@ -2,6 +2,7 @@ package dev.ledgerwing.core.words;
 
 import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Category;
+import dev.ledgerwing.core.build.Demand;
 import dev.ledgerwing.core.build.ElementKind;
 import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.FitState;
@@ -78,6 +79,9 @@ final class ValueWords {
 
     private String entry(FieldWord field, Map.Entry<?, ?> entry) {
         String key = text(field, entry.getKey());
+        if (entry.getValue() instanceof Demand demand) {
+            return key + ": " + (demand.equals(Demand.OPEN) ? "nothing" : described(demand));
+        }
         return entry.getValue() instanceof Double share
                 ? key + " " + Figures.percent(100 * share)
                 : key + " at " + text(field, entry.getValue());

@@ -86,13 +86,8 @@ public final class Builds {
                         new Phase("power-on", "Power on", 2.0, false, null, List.of("cruise"), false),
                         new Phase("cruise", "Cruise", null, true, "all-up", List.of(), true)),
                 seededPower(random),
-                new Radio(List.of(new RadioFunction(
-                        "gear",
-                        "Gear",
-                        RadioFunction.Kind.SWITCHED,
-                        List.of("up", "down"),
-                        RadioFunction.Criticality.MISSION,
-                        false))),
+                seededRadio(random),
+                seededOutputs(random, lines),
                 List.of(weighIn("W1", ids(lines, 20))),
                 random.nextBoolean() ? new Booking(Mass.ofGrams(-12.345), "weighed on the hall scales") : null,
                 List.of(new AssemblyBooking(
@@ -101,6 +96,93 @@ public final class Builds {
                                 new Mass(random.nextInt(30_000)),
                                 "weighed with its glue",
                                 Moments.of(new Mass(random.nextInt(30_000)), station(random))))));
+    }
+
+    private static Radio seededRadio(Random random) {
+        RadioFunction gear = new RadioFunction(
+                "gear",
+                "Gear",
+                RadioFunction.Kind.SWITCHED,
+                List.of("up", "down"),
+                RadioFunction.Criticality.MISSION,
+                false,
+                random.nextBoolean() ? "down" : null,
+                pick(random, RadioFunction.DecodedBy.values()),
+                Map.of("power-on", new Demand(List.of(), List.of("down")), "cruise", Demand.select("up", "down")),
+                null);
+        RadioFunction lights = new RadioFunction(
+                "lights",
+                "Lights",
+                RadioFunction.Kind.SWITCHED,
+                List.of("off", "dim", "full"),
+                RadioFunction.Criticality.CONVENIENCE,
+                false,
+                null,
+                RadioFunction.DecodedBy.TABLE,
+                Map.of("cruise", Demand.select("dim")),
+                random.nextBoolean() ? null : RadioFunction.OtherwiseBy.DATA_LINK);
+        return new Radio(
+                new RadioLink(
+                        4 + random.nextInt(4),
+                        pick(random, RadioLink.OnLoss.values()),
+                        pick(random, RadioLink.ActsOnLoss.values()),
+                        pick(random, RadioLink.BoardLearnsBy.values()),
+                        random.nextBoolean() ? null : new PulseTrain(22_500.0, 2000, 2500)),
+                List.of(
+                        Control.of("left-stick", "Left stick, up and down", Control.Kind.STICK),
+                        Control.ofSwitch("a", "Left switch", 2),
+                        Control.ofSwitch("b", "Right switch", 3),
+                        new Control("a-b", "Left and right switch", Control.Kind.MIXED, 6, List.of("a", "b"))),
+                List.of(gear, lights),
+                List.of(new Channel(
+                        1 + random.nextInt(4),
+                        "a",
+                        random.nextBoolean(),
+                        List.of(
+                                new Channel.Carried("gear", List.of("down", "up"), "down"),
+                                new Channel.Carried("lights", List.of("off", "dim"), null)))),
+                List.of(new NotNeeded(
+                        "N1",
+                        random.nextBoolean() ? List.of() : List.of("cruise"),
+                        List.of(
+                                new NotNeeded.FunctionState("gear", "up"),
+                                new NotNeeded.FunctionState("lights", "off")),
+                        "Mara",
+                        "nobody flies it in the dark")));
+    }
+
+    private static Outputs seededOutputs(Random random, List<PartLine> lines) {
+        Board board = new Board(
+                "small",
+                "Small board",
+                List.of(
+                        new OutputBank("A", List.of(1, 2, 3, 4), List.of(50.0, 400.0), List.of(PulseKind.values())),
+                        new OutputBank("B", List.of(5, 6), List.of(), List.of())),
+                random.nextInt(5),
+                1,
+                null,
+                2,
+                Mass.ofGrams(38.2),
+                0.22,
+                0.38,
+                null);
+        return new Outputs(
+                List.of(board),
+                new FittedBoard("small", lines.isEmpty() ? null : lines.get(0).id()),
+                List.of(new Output(
+                        "left-aileron",
+                        "Left aileron",
+                        random.nextBoolean() ? null : 1 + random.nextInt(6),
+                        lines.isEmpty()
+                                ? List.of()
+                                : List.of(new Output.Driven(lines.get(0).id(), 1)),
+                        pick(random, PulseKind.values()),
+                        333.0,
+                        50.0,
+                        1000.0,
+                        2000.0,
+                        null,
+                        random.nextBoolean())));
     }
 
     private static Power seededPower(Random random) {

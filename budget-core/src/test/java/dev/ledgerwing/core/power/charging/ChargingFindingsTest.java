@@ -333,7 +333,7 @@ class ChargingFindingsTest {
                 was.connection(),
                 was.trackerEfficiencyPercent(),
                 "charging");
-        return withRadio(build, new Radio(List.of(charging)))
+        return withRadio(build, Radio.of(List.of(charging)))
                 .withSources(List.of(build.power().sources().get(0), Suns.cells(stoppable)));
     }
 
@@ -351,6 +351,7 @@ class ChargingFindingsTest {
                 build.phases(),
                 build.power(),
                 radio,
+                build.outputs(),
                 build.weighIns(),
                 build.booking(),
                 build.assemblyBookings());

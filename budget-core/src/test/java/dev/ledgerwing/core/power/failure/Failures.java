@@ -49,7 +49,8 @@ final class Failures {
                 blank.keepApart(),
                 phases,
                 new Power(sources, rails, feeds, PowerRules.DEFAULT, null),
-                new Radio(List.of(LIGHT, CAMERA, AILERON, ELEVATOR)),
+                Radio.of(List.of(LIGHT, CAMERA, AILERON, ELEVATOR)),
+                blank.outputs(),
                 blank.weighIns(),
                 blank.booking(),
                 blank.assemblyBookings());

@@ -1,0 +1,5 @@
+/** Which output goes to which bank, exactly. */
+@NullMarked
+package dev.ledgerwing.core.outputs.bank;
+
+import org.jspecify.annotations.NullMarked;
