@@ -6,6 +6,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.BuildChange;
 import dev.ledgerwing.core.build.Builds;
 import dev.ledgerwing.core.build.Nature;
+import dev.ledgerwing.core.build.Outputs;
 import dev.ledgerwing.core.build.PowerRules;
 import dev.ledgerwing.core.build.Problem;
 import dev.ledgerwing.core.build.Rail;
@@ -85,6 +86,33 @@ class BuildFileTest {
         assertThat(problems(HEAD + "\"lines\": [], \"power\": {\"feeds\": [" + feed + "]}}"))
                 .containsExactly(
                         "power.feeds[0].elements[0].regulator.efficiencyPercent: must be 100 or less, was 104");
+    }
+
+    @Test
+    void readsTheFunctionsOfAFileThatKnowsNoLink() {
+        String gear = "{\"code\": \"gear\", \"name\": \"Gear\", \"kind\": \"SWITCHED\", \"states\": [\"up\", \"down\"],"
+                + " \"criticality\": \"MISSION\"}";
+
+        Build build = read(HEAD + "\"lines\": [], \"radio\": {\"functions\": [" + gear + "]}}")
+                .build()
+                .orElseThrow();
+
+        assertThat(build.radio().link()).isNull();
+        assertThat(build.radio().functions().get(0).demandByPhase()).isEmpty();
+        assertThat(build.radio().channels()).isEmpty();
+        assertThat(build.outputs()).isEqualTo(Outputs.NONE);
+    }
+
+    @Test
+    void namesThePlaceOfAFaultInTheRadio() {
+        String gear = "{\"code\": \"gear\", \"name\": \"Gear\", \"kind\": \"SWITCHED\", \"states\": [\"up\", \"down\"],"
+                + " \"criticality\": \"MISSION\", \"demandByPhase\": {\"cruise\": {\"mustSelect\": [\"half\"]}}}";
+        String lever = "{\"code\": \"lever\", \"name\": \"Lever\", \"kind\": \"SWITCH\", \"positions\": 0}";
+
+        assertThat(problems(HEAD + "\"lines\": [], \"radio\": {\"controls\": [" + lever + "]}}"))
+                .containsExactly("radio.controls[0].positions: must be 2 or more, was 0");
+        assertThat(problems(HEAD + "\"lines\": [], \"radio\": {\"functions\": [" + gear + "]}}"))
+                .containsExactly("radio.functions[0]: demandByPhase.cruise.mustSelect: there is no state “half”");
     }
 
     static Stream<Arguments> oneFault() {
