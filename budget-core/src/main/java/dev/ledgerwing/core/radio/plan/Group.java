@@ -1,0 +1,155 @@
+package dev.ledgerwing.core.radio.plan;
+
+import dev.ledgerwing.core.build.RadioFunction.DecodedBy;
+import dev.ledgerwing.core.radio.plan.CodedRadio.PhasePair;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Some switched functions that are to share a channel, and what that has to give. Members are in the order of the record. */
+final class Group {
+
+    private final CodedRadio radio;
+    private final int[] members;
+    private final List<Requirement> requirements = new ArrayList<>();
+    private final List<Limit> limits = new ArrayList<>();
+    private final boolean[] bounded;
+    private int apart;
+
+    Group(CodedRadio radio, int[] members) {
+        this.radio = radio;
+        this.members = members;
+        bounded = new boolean[radio.phases()];
+        for (int p = 0; p < bounded.length; p++) {
+            bounded[p] = isBounded(p);
+        }
+        boolean[] heeded = heeded();
+        for (int p = 0; p < bounded.length; p++) {
+            if (heeded[p]) {
+                require(p);
+            }
+        }
+        if (radio.ordered()) {
+            addLimits(heeded);
+        }
+    }
+
+    /**
+     * What a position may have that is crossed between one chosen in the first phase and one chosen in the other, which can be
+     * the same phase.
+     */
+    static final class Limit {
+
+        private final int one;
+        private final int other;
+        private final int[] accepted;
+
+        private Limit(int one, int other, int[] accepted) {
+            this.one = one;
+            this.other = other;
+            this.accepted = accepted;
+        }
+
+        int one() {
+            return one;
+        }
+
+        int other() {
+            return other;
+        }
+
+        int accepted(int member) {
+            return accepted[member];
+        }
+    }
+
+    /** A phase that demands nothing and bears everything, between others of the same kind, asks for nothing. */
+    private boolean[] heeded() {
+        boolean[] heeded = new boolean[radio.phases()];
+        for (int p = 0; p < heeded.length; p++) {
+            heeded[p] = bounded[p] || demands(p);
+        }
+        for (PhasePair pair : radio.successions()) {
+            heeded[pair.one()] |= bounded[pair.other()];
+            heeded[pair.other()] |= bounded[pair.one()];
+        }
+        return heeded;
+    }
+
+    private boolean isBounded(int p) {
+        return Arrays.stream(members).anyMatch(f -> radio.may(p, f) != radio.all(f));
+    }
+
+    private boolean demands(int p) {
+        return Arrays.stream(members).anyMatch(f -> radio.must(p, f) != 0 || radio.bearable(p, f) != radio.all(f));
+    }
+
+    private void require(int phase) {
+        Combinations combinations = new Combinations(radio, members, phase);
+        apart = Math.max(apart, combinations.apart());
+        for (int[] demanded : combinations.largest()) {
+            int[] accepted = new int[members.length];
+            for (int i = 0; i < accepted.length; i++) {
+                accepted[i] = demanded[i] != 0 ? demanded[i] : radio.bearable(phase, members[i]);
+            }
+            requirements.add(new Requirement(phase, demanded, accepted));
+        }
+    }
+
+    private void addLimits(boolean[] heeded) {
+        for (int p = 0; p < bounded.length; p++) {
+            if (bounded[p]) {
+                limits.add(limit(p, p));
+            }
+        }
+        for (PhasePair pair : radio.successions()) {
+            boolean both = heeded[pair.one()] && heeded[pair.other()];
+            if (both && (bounded[pair.one()] || bounded[pair.other()])) {
+                limits.add(limit(pair.one(), pair.other()));
+            }
+        }
+    }
+
+    private Limit limit(int p, int q) {
+        return new Limit(
+                p, q, Arrays.stream(members).map(f -> radio.may(p, f) & radio.may(q, f)).toArray());
+    }
+
+    CodedRadio radio() {
+        return radio;
+    }
+
+    int size() {
+        return members.length;
+    }
+
+    int member(int i) {
+        return members[i];
+    }
+
+    List<Requirement> requirements() {
+        return requirements;
+    }
+
+    /** How many positions it needs at least, by the combinations of one phase that differ from each other. */
+    int apart() {
+        return apart;
+    }
+
+    List<Limit> limits() {
+        return limits;
+    }
+
+    DecodedBy decoder(int i) {
+        return radio.decoder(members[i]);
+    }
+
+    boolean has(DecodedBy decoder) {
+        return Arrays.stream(members).anyMatch(f -> radio.decoder(f) == decoder);
+    }
+
+    /** Whether positions can be exchanged freely: every decoder is a table and no position may not be crossed. */
+    boolean anyOrderDoes() {
+        return limits.isEmpty() && !has(DecodedBy.ONE_STEP) && !has(DecodedBy.SERVO);
+    }
+}

@@ -1,0 +1,103 @@
+package dev.ledgerwing.core.radio.plan;
+
+import dev.ledgerwing.core.build.Channel;
+import dev.ledgerwing.core.build.RadioFunction;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The numbers of the channels: as many functions as possible keep the one they have, the others get the lowest free ones. */
+final class Numbering {
+
+    private final List<Draft> drafts;
+    private final List<Map<Integer, Integer>> claims = new ArrayList<>();
+    private final int[] now;
+    private int[] best;
+    private int mostKept = -1;
+
+    private Numbering(List<Draft> drafts, List<Channel> recorded, int channels) {
+        this.drafts = drafts;
+        now = new int[drafts.size()];
+        best = now;
+        for (Draft draft : drafts) {
+            claims.add(draft.pin() == null ? claims(draft, recorded, channels) : Map.of(draft.pin().number(), 0));
+        }
+    }
+
+    /** The number of each draft, in their order. */
+    static int[] of(List<Draft> drafts, List<Channel> recorded, int channels) {
+        Numbering numbering = new Numbering(drafts, recorded, channels);
+        numbering.choose(0, 0);
+        return numbering.filled();
+    }
+
+    /** How many functions keep their number then. */
+    static int kept(List<Draft> drafts, List<Channel> recorded, int channels) {
+        Numbering numbering = new Numbering(drafts, recorded, channels);
+        numbering.choose(0, 0);
+        return numbering.mostKept;
+    }
+
+    private static Map<Integer, Integer> claims(Draft draft, List<Channel> recorded, int channels) {
+        Map<Integer, Integer> claims = new TreeMap<>();
+        for (Channel channel : recorded) {
+            long here = draft.functions().stream()
+                    .map(RadioFunction::code)
+                    .filter(channel.functions()::contains)
+                    .count();
+            if (here > 0 && !channel.pinned() && channel.number() <= channels) {
+                claims.merge(channel.number(), (int) here, Math::max);
+            }
+        }
+        return claims;
+    }
+
+    private void choose(int draft, int kept) {
+        if (draft == drafts.size()) {
+            if (kept > mostKept) {
+                mostKept = kept;
+                best = now.clone();
+            }
+            return;
+        }
+        if (kept + hoped(draft) <= mostKept) {
+            return;
+        }
+        claims.get(draft).forEach((number, functions) -> {
+            if (Arrays.stream(now, 0, draft).noneMatch(taken -> taken == number)) {
+                now[draft] = number;
+                choose(draft + 1, kept + functions);
+            }
+        });
+        now[draft] = 0;
+        if (drafts.get(draft).pin() == null) {
+            choose(draft + 1, kept);
+        }
+    }
+
+    private int hoped(int from) {
+        return claims.subList(from, claims.size()).stream()
+                .mapToInt(claim -> claim.values().stream().mapToInt(each -> each).max().orElse(0))
+                .sum();
+    }
+
+    private int[] filled() {
+        int[] numbers = best.clone();
+        int free = 1;
+        for (int i = 0; i < numbers.length; i++) {
+            if (numbers[i] == 0) {
+                while (taken(free)) {
+                    free++;
+                }
+                numbers[i] = free++;
+            }
+        }
+        return numbers;
+    }
+
+    private boolean taken(int number) {
+        return Arrays.stream(best).anyMatch(each -> each == number);
+    }
+}
