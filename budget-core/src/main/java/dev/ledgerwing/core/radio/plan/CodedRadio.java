@@ -21,6 +21,7 @@ final class CodedRadio {
     private final boolean anyOrder;
     private final int[][] may;
     private final int[][] must;
+    private final int[] wanted;
     private final List<GivenUp> givenUp;
     private final List<PhasePair> successions;
 
@@ -39,6 +40,7 @@ final class CodedRadio {
                 must[p][f] = bits(function, demand.mustSelect());
             }
         }
+        wanted = this.functions.stream().mapToInt(CodedRadio::wanted).toArray();
         givenUp = problem.radio().notNeeded().stream()
                 .map(this::coded)
                 .filter(Objects::nonNull)
@@ -102,6 +104,11 @@ final class CodedRadio {
         return new GivenUp(named, states, inPhase);
     }
 
+    private static int wanted(RadioFunction function) {
+        String wanted = function.onSignalLoss();
+        return wanted == null ? -1 : function.states().indexOf(wanted);
+    }
+
     private static int bits(RadioFunction function, Collection<String> states) {
         int bits = 0;
         for (String state : states) {
@@ -154,7 +161,7 @@ final class CodedRadio {
 
     /** Which of its states is wanted when the signal is lost; -1 = none is said. */
     int lossState(int f) {
-        return functions.get(f).states().indexOf(functions.get(f).onSignalLoss());
+        return wanted[f];
     }
 
     boolean presets() {

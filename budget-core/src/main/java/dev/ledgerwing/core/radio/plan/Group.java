@@ -14,6 +14,7 @@ final class Group {
     private final List<Requirement> requirements = new ArrayList<>();
     private final List<Limit> limits = new ArrayList<>();
     private final boolean[] bounded;
+    private final boolean anyOrderDoes;
     private int apart;
 
     Group(CodedRadio radio, int[] members) {
@@ -32,6 +33,7 @@ final class Group {
         if (radio.ordered()) {
             addLimits(heeded);
         }
+        anyOrderDoes = limits.isEmpty() && !has(DecodedBy.ONE_STEP) && !has(DecodedBy.SERVO);
     }
 
     /**
@@ -63,6 +65,21 @@ final class Group {
         }
     }
 
+    /** All the functions of the radio. */
+    static Group ofAll(CodedRadio radio) {
+        int[] members = new int[radio.size()];
+        Arrays.setAll(members, i -> i);
+        return new Group(radio, members);
+    }
+
+    /** The same, but asked for nothing except in one phase or two. */
+    Group onlyIn(int p, int q) {
+        Group part = new Group(radio, members);
+        part.requirements.removeIf(each -> each.phase() != p && each.phase() != q);
+        part.limits.removeIf(each -> (each.one() != p && each.one() != q) || (each.other() != p && each.other() != q));
+        return part;
+    }
+
     /** A phase that demands nothing and bears everything, between others of the same kind, asks for nothing. */
     private boolean[] heeded() {
         boolean[] heeded = new boolean[radio.phases()];
@@ -77,11 +94,21 @@ final class Group {
     }
 
     private boolean isBounded(int p) {
-        return Arrays.stream(members).anyMatch(f -> radio.may(p, f) != radio.all(f));
+        for (int f : members) {
+            if (radio.may(p, f) != radio.all(f)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean demands(int p) {
-        return Arrays.stream(members).anyMatch(f -> radio.must(p, f) != 0 || radio.bearable(p, f) != radio.all(f));
+        for (int f : members) {
+            if (radio.must(p, f) != 0 || radio.bearable(p, f) != radio.all(f)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void require(int phase) {
@@ -145,11 +172,16 @@ final class Group {
     }
 
     boolean has(DecodedBy decoder) {
-        return Arrays.stream(members).anyMatch(f -> radio.decoder(f) == decoder);
+        for (int f : members) {
+            if (radio.decoder(f) == decoder) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether positions can be exchanged freely: every decoder is a table and no position may not be crossed. */
     boolean anyOrderDoes() {
-        return limits.isEmpty() && !has(DecodedBy.ONE_STEP) && !has(DecodedBy.SERVO);
+        return anyOrderDoes;
     }
 }

@@ -2,7 +2,6 @@ package dev.ledgerwing.core.radio.plan;
 
 import dev.ledgerwing.core.build.Control;
 import dev.ledgerwing.core.build.RadioFunction;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.OptionalInt;
@@ -18,12 +17,7 @@ public final class GroupNeed {
     }
 
     static OptionalInt leastPositions(CodedRadio radio) {
-        int[] members = new int[radio.size()];
-        Arrays.setAll(members, i -> i);
-        return leastPositions(new Group(radio, members));
-    }
-
-    static OptionalInt leastPositions(Group group) {
+        Group group = Group.ofAll(radio);
         for (int positions = 1; positions <= Control.MOST_POSITIONS; positions++) {
             if (GroupSearch.states(group, Layout.plain(positions)) != null) {
                 return OptionalInt.of(positions);

@@ -42,6 +42,34 @@ final class GroupTable {
         return together[function];
     }
 
+    /** The one that can be with the fewest of them; the first of the record among equals. */
+    int mostPressed(BitSet functions) {
+        int pressed = -1;
+        int fewest = Integer.MAX_VALUE;
+        for (int f = functions.nextSetBit(0); f >= 0; f = functions.nextSetBit(f + 1)) {
+            BitSet partners = (BitSet) functions.clone();
+            partners.and(together[f]);
+            if (partners.cardinality() < fewest) {
+                fewest = partners.cardinality();
+                pressed = f;
+            }
+        }
+        return pressed;
+    }
+
+    /** How many of them can be found of which no two can be together: so many groups are needed at least. */
+    int strangers(BitSet functions) {
+        BitSet left = (BitSet) functions.clone();
+        int strangers = 0;
+        while (!left.isEmpty()) {
+            int f = mostPressed(left);
+            strangers++;
+            left.clear(f);
+            left.andNot(together[f]);
+        }
+        return strangers;
+    }
+
     /** The kinds of control that carry the group. */
     int kinds(BitSet group) {
         Integer kinds = known.get(group);

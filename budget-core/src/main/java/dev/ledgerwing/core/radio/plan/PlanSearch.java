@@ -64,7 +64,7 @@ final class PlanSearch {
     }
 
     boolean fits(int channels) {
-        return possible && settled.within(channels) && Cover.any(task(), channels - fixed.size()) != null;
+        return possible && settled.within(channels) && AnyCover.exists(task(), channels - fixed.size());
     }
 
     Optional<List<Draft>> best(int channels) {
@@ -77,7 +77,7 @@ final class PlanSearch {
     OptionalInt fewest() {
         CoverTask task = task();
         for (int groups = 0; possible && groups <= sharing.cardinality(); groups++) {
-            if (Cover.any(task, groups) != null) {
+            if (AnyCover.exists(task, groups)) {
                 return OptionalInt.of(fixed.size() + groups);
             }
         }

@@ -92,10 +92,7 @@ final class PlanWriting {
     }
 
     private Group group(int draft) {
-        List<RadioFunction> functions = drafts.get(draft).functions();
-        int[] members = new int[functions.size()];
-        java.util.Arrays.setAll(members, i -> i);
-        return new Group(CodedRadio.of(problem, functions), members);
+        return Group.ofAll(CodedRadio.of(problem, drafts.get(draft).functions()));
     }
 
     /** What moves the channel of this number in the record; for a proportional function, what moves its own. */

@@ -14,32 +14,38 @@ final class RecordedStates {
     /** By member and position; null where no recorded channel carries exactly these, or not so that the rule holds. */
     static int @Nullable [][] of(ChannelProblem problem, List<RadioFunction> functions, Group group, Layout layout) {
         for (Channel channel : problem.radio().channels()) {
-            int[][] states = channel.carries().size() == functions.size() ? states(channel, functions, layout) : null;
-            if (states != null && GroupSearch.carries(group, layout, states)) {
-                return states;
+            if (isOf(channel, functions, layout)) {
+                int[][] states = of(channel, functions);
+                if (GroupSearch.carries(group, layout, states)) {
+                    return states;
+                }
             }
         }
         return null;
     }
 
-    /** As they are recorded; null where a function or a state is another, or the positions are not as many. */
-    static int @Nullable [][] states(Channel channel, List<RadioFunction> functions, Layout layout) {
-        int[][] states = new int[functions.size()][];
-        for (int i = 0; i < states.length; i++) {
-            RadioFunction function = functions.get(i);
-            Carried carried = channel.carries().stream()
-                    .filter(each -> each.function().equals(function.code()))
-                    .findFirst()
-                    .orElse(null);
-            if (carried == null
-                    || carried.states().size() != layout.positions()
-                    || !function.states().containsAll(carried.states())) {
-                return null;
-            }
-            states[i] = carried.states().stream()
-                    .mapToInt(state -> function.states().indexOf(state))
-                    .toArray();
-        }
-        return states;
+    /** By member and position, as they are recorded. */
+    static int[][] of(Channel channel, List<RadioFunction> functions) {
+        return functions.stream()
+                .map(function -> states(channel, function).stream()
+                        .mapToInt(function.states()::indexOf)
+                        .toArray())
+                .toArray(int[][]::new);
+    }
+
+    private static boolean isOf(Channel channel, List<RadioFunction> functions, Layout layout) {
+        return channel.carries().size() == functions.size()
+                && functions.stream().allMatch(function -> {
+                    List<String> states = states(channel, function);
+                    return states.size() == layout.positions() && function.states().containsAll(states);
+                });
+    }
+
+    private static List<String> states(Channel channel, RadioFunction function) {
+        return channel.carries().stream()
+                .filter(each -> each.function().equals(function.code()))
+                .findFirst()
+                .map(Carried::states)
+                .orElse(List.of());
     }
 }

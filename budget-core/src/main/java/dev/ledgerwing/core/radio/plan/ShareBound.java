@@ -61,7 +61,8 @@ final class ShareBound {
         return best;
     }
 
-    private static int cost(int heavy, int light) {
+    /** What a group of so many costs. */
+    static int cost(int heavy, int light) {
         int size = heavy + light;
         return size == 0 ? 0 : (size - 1) * (HEAVY * heavy + light);
     }

@@ -66,7 +66,7 @@ final class Stock {
     }
 
     /** The switches that it takes: itself, or what it mixes; a mix counts as itself too. */
-    private static List<String> parts(Control control) {
+    static List<String> parts(Control control) {
         List<String> parts = new ArrayList<>(control.mixes());
         parts.add(control.code());
         return parts;
