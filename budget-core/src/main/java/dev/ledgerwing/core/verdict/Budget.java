@@ -6,7 +6,9 @@ import java.util.Locale;
 public enum Budget {
     MASS,
     BALANCE,
-    POWER;
+    POWER,
+    RADIO,
+    OUTPUTS;
 
     public String title() {
         return name().charAt(0) + code().substring(1);
