@@ -53,4 +53,9 @@ public record LossRow(
         /** No channel carries it. */
         NO_CHANNEL
     }
+
+    /** Whether it goes by the preset of a channel, and that is wrong or not recorded. */
+    boolean isOfThePreset() {
+        return verdict != Verdict.HOLDS && happens == Happens.PRESET;
+    }
 }

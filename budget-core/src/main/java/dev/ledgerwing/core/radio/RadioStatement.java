@@ -3,10 +3,15 @@ package dev.ledgerwing.core.radio;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Channel;
 import dev.ledgerwing.core.build.Radio;
+import dev.ledgerwing.core.build.RadioLink;
 import dev.ledgerwing.core.radio.plan.ChannelFault;
+import dev.ledgerwing.core.radio.plan.ChannelPlanner;
+import dev.ledgerwing.core.radio.plan.ChannelProblem;
 import dev.ledgerwing.core.radio.plan.PairNeed;
+import dev.ledgerwing.core.radio.plan.PairTable;
 import dev.ledgerwing.core.radio.plan.PlanAnswer;
 import java.util.List;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,6 +48,36 @@ public record RadioStatement(
         pairs = List.copyOf(pairs);
         couplings = List.copyOf(couplings);
         onLoss = List.copyOf(onLoss);
+    }
+
+    public static RadioStatement of(Build build) {
+        ChannelProblem problem = ChannelProblem.of(build);
+        RadioLink link = build.radio().link();
+        List<Channel> recorded = build.radio().channels();
+        PlanAnswer proposed = ChannelPlanner.plan(problem);
+        List<Channel> inForce = recorded.isEmpty() ? proposed.channels() : recorded;
+        Sharing sharing = Sharing.of(build.radio(), inForce);
+        return new RadioStatement(
+                build,
+                proposed,
+                orNull(ChannelPlanner.channelsNeeded(problem)),
+                link == null ? null : link.channels(),
+                inForce,
+                List.of(),
+                PairTable.of(problem),
+                Couplings.of(build, inForce),
+                sharing.pairs(),
+                sharing.weight(),
+                LossRule.rows(build),
+                frame(link));
+    }
+
+    private static @Nullable Integer orNull(OptionalInt number) {
+        return number.isPresent() ? number.getAsInt() : null;
+    }
+
+    private static @Nullable FrameTiming frame(@Nullable RadioLink link) {
+        return link == null || link.train() == null ? null : FrameTiming.of(link.train(), link.channels());
     }
 
     public Radio radio() {

@@ -40,6 +40,7 @@ public final class BalanceRemedies {
                 review.massForecast(),
                 review.balance(),
                 review.power(),
+                review.radio(),
                 review.units(),
                 review.figures(),
                 review.findings().stream()

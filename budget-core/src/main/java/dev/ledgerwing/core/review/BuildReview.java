@@ -10,6 +10,8 @@ import dev.ledgerwing.core.mass.MassStatement;
 import dev.ledgerwing.core.power.PowerFindings;
 import dev.ledgerwing.core.power.PowerStatement;
 import dev.ledgerwing.core.quantity.Figures;
+import dev.ledgerwing.core.radio.RadioFindings;
+import dev.ledgerwing.core.radio.RadioStatement;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
@@ -34,12 +36,13 @@ public record BuildReview(
         MassForecast massForecast,
         BalanceStatement balance,
         PowerStatement power,
+        RadioStatement radio,
         Figures units,
         Map<String, Double> figures,
         List<Finding> findings) {
 
     /** Raised whenever a figure, a verdict or a name changes its meaning, so that stored figures are made anew. */
-    public static final int VERSION = 3;
+    public static final int VERSION = 4;
 
     private static final Comparator<Finding> WORST_FIRST =
             Comparator.comparing(Finding::verdict).reversed();
@@ -59,14 +62,17 @@ public record BuildReview(
         MassForecast forecast = MassForecast.of(mass);
         BalanceStatement balance = BalanceStatement.of(mass);
         PowerStatement power = PowerStatement.of(build);
+        RadioStatement radio = RadioStatement.of(build);
         Map<String, Double> figures = new LinkedHashMap<>(MassFigures.of(forecast));
         figures.putAll(BalanceFigures.of(balance));
         figures.putAll(PowerFigures.of(power));
+        figures.putAll(RadioFigures.of(radio));
         List<Finding> findings = new ArrayList<>(MassFindings.of(forecast, units));
         findings.addAll(BalanceFindings.of(balance, units));
         findings.addAll(PlacementFindings.of(build, units));
         findings.addAll(PowerFindings.of(power, units));
-        return new BuildReview(mass, forecast, balance, power, units, figures, findings);
+        findings.addAll(RadioFindings.of(radio, units));
+        return new BuildReview(mass, forecast, balance, power, radio, units, figures, findings);
     }
 
     public Build build() {

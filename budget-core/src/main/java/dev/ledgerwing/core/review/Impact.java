@@ -24,15 +24,16 @@ final class Impact {
         this.units = after.units();
     }
 
-    /** The mass against its target first, then the CG of the design case, the heaviest loaded rail, what else got worse, and how much was put right. */
+    /** The mass against its target first, then the CG of the design case, the heaviest loaded rail, the channels needed, what else got worse, and how much was put right. */
     static List<ImpactPart> of(BuildReview before, BuildReview after, List<FindingChange> changes) {
         List<FindingChange> others = changes.stream()
-                .filter(change -> !isSaid(change.finding(), after))
+                .filter(change -> !isSaid(change.finding(), before, after))
                 .toList();
         List<ImpactPart> parts = new ArrayList<>();
         parts.add(new Impact(before, after).mass());
         BalanceImpact.of(before, after).ifPresent(parts::add);
         PowerImpact.of(before, after).ifPresent(parts::add);
+        RadioImpact.of(before, after).ifPresent(parts::add);
         parts.addAll(worse(others));
         long better = others.stream().filter(FindingChange::isBetter).count();
         if (better > 0) {
@@ -43,8 +44,10 @@ final class Impact {
     }
 
     /** Whether one of the first sentences speaks of it already. */
-    private static boolean isSaid(Finding finding, BuildReview after) {
-        return finding.code().equals(TARGET) || BalanceImpact.speaksOf(finding, after);
+    private static boolean isSaid(Finding finding, BuildReview before, BuildReview after) {
+        return finding.code().equals(TARGET)
+                || BalanceImpact.speaksOf(finding, after)
+                || RadioImpact.speaksOf(finding, before, after);
     }
 
     private static List<ImpactPart> worse(List<FindingChange> changes) {

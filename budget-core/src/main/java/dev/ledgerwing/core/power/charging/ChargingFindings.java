@@ -1,5 +1,6 @@
 package dev.ledgerwing.core.power.charging;
 
+import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.PowerRules;
 import dev.ledgerwing.core.power.network.NetworkStatement;
 import dev.ledgerwing.core.verdict.Finding;
@@ -36,10 +37,11 @@ public final class ChargingFindings {
     }
 
     private static Stream<Finding> ofPack(PackCharge charge, NetworkStatement network) {
-        PowerRules rules = network.network().build().power().rules();
+        Build build = network.network().build();
+        PowerRules rules = build.power().rules();
         return Stream.of(
                         Stream.of(new ChargeCurrentRule(charge, rules).finding()),
-                        Stream.of(new ChargeStopRule(charge).finding()),
+                        Stream.of(new ChargeStopRule(charge, build.radio().functions()).finding()),
                         charge.ways().stream().flatMap(way -> new OverchargeRule(way, rules).finding().stream()),
                         charge.ways().stream().flatMap(way -> new FillRule(way, rules).finding().stream()),
                         charge.ways().stream().flatMap(way -> new ChargeElementRule(way, network).findings()))

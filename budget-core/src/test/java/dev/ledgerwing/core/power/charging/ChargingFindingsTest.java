@@ -22,6 +22,7 @@ import dev.ledgerwing.core.power.network.PowerNetwork;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,8 +30,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ChargingFindingsTest {
 
-    private static final String SIGNAL_LOSS =
-            " On loss of signal the charging is to be off: whether it is, is not recorded yet.";
+    private static final String NOT_SAID =
+            " On loss of signal the charging is to be off: what “Charging” is to do then is not said.";
 
     private static final PowerSource PACK = Flights.pack("one", 5000.0);
 
@@ -132,7 +133,7 @@ class ChargingFindingsTest {
                 only("power.charge-stop", Suns.on(uncut(), Suns.DIRECT)),
                 Verdict.BREAKS,
                 "Nothing stops the sun from charging “Pack one” further than full: it needs a cut-off that works by itself"
-                        + " at 12.6 V." + SIGNAL_LOSS);
+                        + " at 12.6 V.");
     }
 
     @Test
@@ -141,7 +142,7 @@ class ChargingFindingsTest {
                 only("power.charge-stop", switched(Suns.on(uncut(), Suns.DIRECT))),
                 Verdict.BREAKS,
                 "Only the radio can stop the sun from charging “Pack one” further than full: a radio switch must not be the"
-                        + " only guard, it needs a cut-off that works by itself at 12.6 V." + SIGNAL_LOSS);
+                        + " only guard, it needs a cut-off that works by itself at 12.6 V." + NOT_SAID);
     }
 
     @Test
@@ -150,15 +151,24 @@ class ChargingFindingsTest {
                 only("power.charge-stop", Suns.on(PACK, Suns.DIRECT)),
                 Verdict.TIGHT,
                 "The charging of “Pack one” is cut off by itself at 12.6 V, but no function of the radio can stop the"
-                        + " charging by “Cells”." + SIGNAL_LOSS);
+                        + " charging by “Cells”: on loss of signal it goes on.");
     }
 
     @Test
     void holdsWithACutOffAndAFunctionOfTheRadio() {
         says(
-                only("power.charge-stop", switched(Suns.on(PACK, Suns.DIRECT))),
+                only("power.charge-stop", switched(Suns.on(PACK, Suns.DIRECT), "off")),
                 Verdict.HOLDS,
-                "The charging of “Pack one” is cut off by itself at 12.6 V, and the radio can stop it." + SIGNAL_LOSS);
+                "The charging of “Pack one” is cut off by itself at 12.6 V, and the radio can stop it. On loss of signal"
+                        + " “Charging” is to be off.");
+    }
+
+    @Test
+    void doesNotKnowWhatStopsTheChargingOnLossOfSignalWhereThatIsNotSaid() {
+        says(
+                only("power.charge-stop", switched(Suns.on(PACK, Suns.DIRECT))),
+                Verdict.UNKNOWN,
+                "The charging of “Pack one” is cut off by itself at 12.6 V, and the radio can stop it." + NOT_SAID);
     }
 
     @Test
@@ -312,13 +322,21 @@ class ChargingFindingsTest {
 
     /** The same with a function of the radio that can stop the charging. */
     private static Build switched(Build build) {
+        return switched(build, null);
+    }
+
+    private static Build switched(Build build, @Nullable String onSignalLoss) {
         RadioFunction charging = new RadioFunction(
                 "charging",
                 "Charging",
                 RadioFunction.Kind.SWITCHED,
                 List.of("off", "on"),
                 Criticality.CONVENIENCE,
-                false);
+                false,
+                onSignalLoss,
+                null,
+                Map.of(),
+                null);
         SolarArray was = Suns.DIRECT;
         SolarArray stoppable = new SolarArray(
                 was.maxPowerW(),

@@ -1,0 +1,4 @@
+@NullMarked
+package dev.ledgerwing.core.radio;
+
+import org.jspecify.annotations.NullMarked;
