@@ -41,14 +41,15 @@ final class FaultWords {
             case CONTROL_TWICE -> "The control of " + channel + " moves another channel as well.";
             case WRONG_POSITIONS -> "The states on " + channel + " are not as many as the positions of its control.";
             case NO_SUCH_STATE -> capital(channel) + " sets a state that " + functions + " does not have.";
-            case NEVER_SHARES -> functions + " shares " + channel + ", but must have a channel of its own.";
+            case NEVER_SHARES ->
+                functions + (fault.functions().size() == 1 ? " is" : " are") + " on " + channel
+                        + " with others, but must have a channel of its own.";
             case NOT_REACHABLE -> notReachable(fault);
             case CROSSES -> crosses(fault);
             case DECODER -> "The order of the states on " + channel + " is one that " + functions + " cannot follow.";
             case PRESET ->
                 "The preset of " + channel + " is not what is wanted of " + functions + " on loss of signal.";
-            case LOSS_STATE ->
-                "What is wanted of " + functions + " on loss of signal cannot be had together on " + channel + ".";
+            case LOSS_STATE -> lossState(fault);
         };
     }
 
@@ -59,8 +60,19 @@ final class FaultWords {
     }
 
     private String crosses(ChannelFault fault) {
-        return capital(in(fault) + "the control of " + channel(fault) + " passes a position with " + states(fault)
-                + ", which does harm then.");
+        String moves = in(fault) + "the control of " + channel(fault);
+        return capital(
+                fault.states().isEmpty()
+                        ? moves + " cannot reach all that is asked without passing something that does harm."
+                        : moves + " passes position " + fault.position() + " with " + states(fault)
+                                + ", which does harm then.");
+    }
+
+    private String lossState(ChannelFault fault) {
+        return fault.phase() == null
+                ? "On loss of signal " + channel(fault) + " cannot go to " + states(fault) + " at once."
+                : capital(in(fault) + "no position of " + channel(fault) + " that gives " + states(fault)
+                        + " may be held when the signal is lost.");
     }
 
     private String states(ChannelFault fault) {

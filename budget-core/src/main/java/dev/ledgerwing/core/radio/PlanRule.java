@@ -17,6 +17,9 @@ import java.util.stream.Stream;
 /** Whether everything fits on the channels, where the recorded ones go wrong, and what their sharing costs. */
 record PlanRule(RadioStatement statement) {
 
+    /** The rest is with the plan. */
+    private static final int MOST_TOLD = 3;
+
     Stream<Finding> findings() {
         return Stream.concat(Stream.of(plan()), Stream.concat(faults(), sharing()));
     }
@@ -68,7 +71,7 @@ record PlanRule(RadioStatement statement) {
                 ? finding(Verdict.HOLDS, fits + ", each function on its own.")
                 : finding(
                         Verdict.TIGHT,
-                        fits + ", but only with " + (pairs == 1 ? "one pair" : pairs + " pairs")
+                        fits + ", with " + (pairs == 1 ? "one pair" : pairs + " pairs")
                                 + " of functions on one switch.");
     }
 
@@ -110,7 +113,13 @@ record PlanRule(RadioStatement statement) {
                         Verdict.TIGHT,
                         costs.isEmpty()
                                 ? share + " Nothing that a phase asks for is lost by it."
-                                : share + " " + String.join(" ", costs));
+                                : share + " " + told(costs));
+    }
+
+    private static String told(List<String> costs) {
+        int more = costs.size() - MOST_TOLD;
+        String first = costs.stream().limit(MOST_TOLD).collect(Collectors.joining(" "));
+        return more < 1 ? first : first + (more == 1 ? " And one more." : " And " + more + " more.");
     }
 
     private Stream<Finding> decoders(Channel channel) {

@@ -10,6 +10,7 @@ import dev.ledgerwing.core.radio.plan.ChannelProblem;
 import dev.ledgerwing.core.radio.plan.PairNeed;
 import dev.ledgerwing.core.radio.plan.PairTable;
 import dev.ledgerwing.core.radio.plan.PlanAnswer;
+import dev.ledgerwing.core.radio.plan.PlanCheck;
 import java.util.List;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -60,10 +61,10 @@ public record RadioStatement(
         return new RadioStatement(
                 build,
                 proposed,
-                orNull(ChannelPlanner.channelsNeeded(problem)),
+                channelsNeeded(problem),
                 link == null ? null : link.channels(),
                 inForce,
-                List.of(),
+                recorded.isEmpty() ? List.of() : PlanCheck.of(problem),
                 PairTable.of(problem),
                 Couplings.of(build, inForce),
                 sharing.pairs(),
@@ -72,8 +73,11 @@ public record RadioStatement(
                 frame(link));
     }
 
-    private static @Nullable Integer orNull(OptionalInt number) {
-        return number.isPresent() ? number.getAsInt() : null;
+    /** Without any function nothing is known of what is needed. */
+    private static @Nullable Integer channelsNeeded(ChannelProblem problem) {
+        OptionalInt needed =
+                problem.radio().functions().isEmpty() ? OptionalInt.empty() : ChannelPlanner.channelsNeeded(problem);
+        return needed.isPresent() ? needed.getAsInt() : null;
     }
 
     private static @Nullable FrameTiming frame(@Nullable RadioLink link) {

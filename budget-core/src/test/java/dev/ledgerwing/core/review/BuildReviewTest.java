@@ -107,6 +107,7 @@ class BuildReviewTest {
                         "balance.no-limits",
                         "balance.no-station",
                         "power.nothing",
+                        "radio.nothing",
                         "mass.booking");
         assertThat(review.verdict(Budget.MASS)).isEqualTo(Verdict.BREAKS);
         assertThat(review.verdict()).isEqualTo(Verdict.BREAKS);
@@ -117,10 +118,28 @@ class BuildReviewTest {
         Build roomy = Ledgers.withTarget(20_000, 0.0, Ledgers.with(PACK));
         assertThat(BuildReview.of(roomy).verdicts())
                 .isEqualTo(Map.of(
-                        Budget.MASS, Verdict.HOLDS, Budget.BALANCE, Verdict.UNKNOWN, Budget.POWER, Verdict.UNKNOWN));
+                        Budget.MASS,
+                        Verdict.HOLDS,
+                        Budget.BALANCE,
+                        Verdict.UNKNOWN,
+                        Budget.POWER,
+                        Verdict.UNKNOWN,
+                        Budget.RADIO,
+                        Verdict.UNKNOWN,
+                        Budget.OUTPUTS,
+                        Verdict.UNKNOWN));
         assertThat(BuildReview.of(roomy.withLines(List.of(PACK, TRAY))).verdicts())
                 .isEqualTo(Map.of(
-                        Budget.MASS, Verdict.UNKNOWN, Budget.BALANCE, Verdict.UNKNOWN, Budget.POWER, Verdict.UNKNOWN));
+                        Budget.MASS,
+                        Verdict.UNKNOWN,
+                        Budget.BALANCE,
+                        Verdict.UNKNOWN,
+                        Budget.POWER,
+                        Verdict.UNKNOWN,
+                        Budget.RADIO,
+                        Verdict.UNKNOWN,
+                        Budget.OUTPUTS,
+                        Verdict.UNKNOWN));
     }
 
     @Test

@@ -23,9 +23,7 @@ final class PlanSearch {
     private PlanSearch(ChannelProblem problem) {
         this.problem = problem;
         settled = Settled.of(problem);
-        table = new GroupTable(
-                CodedRadio.of(problem, problem.switched()),
-                Stock.of(problem.stepping()).layouts());
+        table = new GroupTable(CodedRadio.of(problem, problem.switched()), Stock.of(problem.stepping()).layouts());
         fixed.addAll(settled.pins());
         for (RadioFunction function : settled.unpinned()) {
             if (function.mayShare()) {
@@ -105,9 +103,7 @@ final class PlanSearch {
     }
 
     private int place(Draft draft) {
-        @Nullable
-        RadioFunction first =
-                draft.functions().isEmpty() ? null : draft.functions().get(0);
+        @Nullable RadioFunction first = draft.functions().isEmpty() ? null : draft.functions().get(0);
         return first == null ? Integer.MAX_VALUE : problem.radio().functions().indexOf(first);
     }
 }
