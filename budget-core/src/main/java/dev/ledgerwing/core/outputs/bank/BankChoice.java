@@ -1,0 +1,71 @@
+package dev.ledgerwing.core.outputs.bank;
+
+import dev.ledgerwing.core.build.OutputBank;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One bank in the search: how it may be set, and what each device costs in each setting.
+ *
+ * @param settings those that no other one beats for every device
+ * @param costs by setting and device; {@link #CANNOT} where the device cannot work
+ */
+record BankChoice(OutputBank bank, List<BankSetting> settings, long[][] costs) {
+
+    static final long CANNOT = Long.MAX_VALUE;
+    /** One device left over outweighs any number below their wish, one of these any number moved, and so on. */
+    static final long LEFT = 1_000_000_000_000L;
+
+    static final long SLOW = 100_000_000L;
+    static final long MOVED = 10_000L;
+    static final long BANK = 1L;
+
+    static BankChoice of(OutputBank bank, List<Device> devices) {
+        List<BankSetting> kept = new ArrayList<>();
+        List<long[]> costs = new ArrayList<>();
+        for (BankSetting setting : BankSetting.of(bank)) {
+            long[] cost =
+                    devices.stream().mapToLong(each -> cost(setting, each)).toArray();
+            boolean useless = Arrays.stream(cost).allMatch(each -> each == CANNOT);
+            if (!useless && costs.stream().noneMatch(other -> beats(other, cost))) {
+                kept.add(setting);
+                costs.add(cost);
+            }
+        }
+        return new BankChoice(bank, kept, costs.toArray(long[][]::new));
+    }
+
+    int capacity() {
+        return bank.outputNumbers().size();
+    }
+
+    /** What a device costs in a bank that may still be set in any way. */
+    long leastCost(int device) {
+        return Arrays.stream(costs).mapToLong(cost -> cost[device]).min().orElse(CANNOT);
+    }
+
+    /** What a device costs in a setting; a setting of null is a bank that stays free. */
+    long cost(@Nullable Integer setting, int device) {
+        return setting == null ? CANNOT : costs[setting][device];
+    }
+
+    private static boolean beats(long[] one, long[] other) {
+        for (int i = 0; i < one.length; i++) {
+            if (one[i] > other[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static long cost(BankSetting setting, Device device) {
+        if (!setting.serves(device)) {
+            return CANNOT;
+        }
+        Integer number = device.number();
+        boolean moved = number != null && !setting.bank().outputNumbers().contains(number);
+        return (setting.isSlowFor(device) ? SLOW : 0) + (moved ? MOVED : 0);
+    }
+}

@@ -1,0 +1,154 @@
+package dev.ledgerwing.core.outputs.bank;
+
+import dev.ledgerwing.core.build.OutputBank;
+import dev.ledgerwing.core.outputs.bank.BankPlan.Placing;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds, exactly, which output drives what: as many devices as possible in a bank of their kind at a rate they bear, then fewest
+ * below the rate they want, then fewest moved from the output they hang on, then fewest banks in use.
+ *
+ * <p>Branch and bound over the settings of the banks. Where some are not chosen yet, every device may take whatever is best for
+ * it in them: {@link Distribution} then gives what the rest costs at least.
+ */
+public final class BankPlanner {
+
+    private final List<Device> devices;
+    private final List<BankChoice> banks;
+    private final @Nullable Integer[] chosen;
+    private long best = Long.MAX_VALUE;
+    private @Nullable Integer[] bestChosen = new @Nullable Integer[0];
+    private int[] bestBankOf = new int[0];
+
+    private BankPlanner(List<OutputBank> banks, List<Device> devices) {
+        this.devices = devices;
+        this.banks = banks.stream().map(bank -> BankChoice.of(bank, devices)).toList();
+        this.chosen = new @Nullable Integer[banks.size()];
+    }
+
+    public static BankPlan plan(List<OutputBank> banks, List<Device> devices) {
+        List<Device> apart = apart(devices);
+        BankPlanner planner = new BankPlanner(banks, apart);
+        planner.search(0);
+        return planner.written();
+    }
+
+    /** Of two devices on one output only the first one can keep it. */
+    private static List<Device> apart(List<Device> devices) {
+        Set<Integer> taken = new HashSet<>();
+        return devices.stream()
+                .map(device -> device.number() == null || taken.add(device.number()) ? device : device.withNumber(null))
+                .toList();
+    }
+
+    private void search(int bank) {
+        Distribution rest = distribution(bank);
+        if (rest.cost() + BankChoice.BANK * banksAtLeast(bank, rest.placed()) >= best) {
+            return;
+        }
+        if (bank == banks.size()) {
+            best = rest.cost() + BankChoice.BANK * banksAtLeast(bank, rest.placed());
+            bestChosen = chosen.clone();
+            bestBankOf = rest.bankOf();
+            return;
+        }
+        for (int setting = 0; setting < banks.get(bank).settings().size(); setting++) {
+            chosen[bank] = setting;
+            search(bank + 1);
+        }
+        chosen[bank] = null;
+        search(bank + 1);
+    }
+
+    /** The cheapest distribution while the banks from {@code undecided} on may still be set in any way. */
+    private Distribution distribution(int undecided) {
+        long[][] costs = new long[banks.size()][devices.size()];
+        for (int bank = 0; bank < banks.size(); bank++) {
+            for (int device = 0; device < devices.size(); device++) {
+                costs[bank][device] = bank < undecided
+                        ? banks.get(bank).cost(chosen[bank], device)
+                        : banks.get(bank).leastCost(device);
+            }
+        }
+        int[] room = banks.stream().mapToInt(BankChoice::capacity).toArray();
+        return Distribution.of(costs, room, devices.size());
+    }
+
+    /** How many banks so many devices take at least: those decided on, and the largest of the others. */
+    private int banksAtLeast(int undecided, int placed) {
+        int used = 0;
+        int room = 0;
+        for (int bank = 0; bank < undecided; bank++) {
+            if (chosen[bank] != null) {
+                used++;
+                room += banks.get(bank).capacity();
+            }
+        }
+        int[] others = banks.subList(undecided, banks.size()).stream()
+                .mapToInt(BankChoice::capacity)
+                .sorted()
+                .toArray();
+        for (int i = others.length - 1; i >= 0 && room < placed; i--) {
+            used++;
+            room += others[i];
+        }
+        return used;
+    }
+
+    private BankPlan written() {
+        List<BankSetting> settings = new ArrayList<>();
+        Integer[] numbers = new Integer[devices.size()];
+        int below = 0;
+        for (int bank = 0; bank < banks.size(); bank++) {
+            Integer setting = bestChosen[bank];
+            if (setting != null) {
+                BankSetting set = banks.get(bank).settings().get(setting);
+                settings.add(set);
+                below += number(bank, set, numbers);
+            }
+        }
+        List<Placing> placings = new ArrayList<>();
+        List<String> leftOver = new ArrayList<>();
+        int moved = 0;
+        for (int device = 0; device < numbers.length; device++) {
+            Device placed = devices.get(device);
+            if (numbers[device] == null) {
+                leftOver.add(placed.code());
+            } else {
+                placings.add(new Placing(placed.code(), numbers[device]));
+                moved += placed.number() != null && !placed.number().equals(numbers[device]) ? 1 : 0;
+            }
+        }
+        return new BankPlan(settings, placings, leftOver, below, moved);
+    }
+
+    /** Numbers the devices of one bank: who hangs there stays, the others take the lowest ones that are free. */
+    private int number(int bank, BankSetting setting, Integer[] numbers) {
+        TreeSet<Integer> free = new TreeSet<>(setting.bank().outputNumbers());
+        List<Integer> here = new ArrayList<>();
+        int below = 0;
+        for (int device = 0; device < devices.size(); device++) {
+            if (bestBankOf[device] == bank) {
+                here.add(device);
+                below += setting.isSlowFor(devices.get(device)) ? 1 : 0;
+            }
+        }
+        for (int device : here) {
+            Integer kept = devices.get(device).number();
+            if (kept != null && free.remove(kept)) {
+                numbers[device] = kept;
+            }
+        }
+        for (int device : here) {
+            if (numbers[device] == null) {
+                numbers[device] = free.pollFirst();
+            }
+        }
+        return below;
+    }
+}
