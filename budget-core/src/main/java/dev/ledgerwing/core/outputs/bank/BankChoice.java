@@ -6,13 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/**
- * One bank in the search: how it may be set, and what each device costs in each setting.
- *
- * @param settings those that no other one beats for every device
- * @param costs by setting and device; {@link #CANNOT} where the device cannot work
- */
-record BankChoice(OutputBank bank, List<BankSetting> settings, long[][] costs) {
+/** One bank in the search: how it may be set, and what each device costs in each setting. */
+final class BankChoice {
 
     static final long CANNOT = Long.MAX_VALUE;
     /** One device left over outweighs any number below their wish, one of these any number moved, and so on. */
@@ -22,6 +17,17 @@ record BankChoice(OutputBank bank, List<BankSetting> settings, long[][] costs) {
     static final long MOVED = 10_000L;
     static final long BANK = 1L;
 
+    private final OutputBank bank;
+    private final List<BankSetting> settings;
+    private final List<long[]> costs;
+
+    private BankChoice(OutputBank bank, List<BankSetting> settings, List<long[]> costs) {
+        this.bank = bank;
+        this.settings = settings;
+        this.costs = costs;
+    }
+
+    /** The settings that no other one beats for every device; {@link #CANNOT} where a device cannot work. */
     static BankChoice of(OutputBank bank, List<Device> devices) {
         List<BankSetting> kept = new ArrayList<>();
         List<long[]> costs = new ArrayList<>();
@@ -34,7 +40,11 @@ record BankChoice(OutputBank bank, List<BankSetting> settings, long[][] costs) {
                 costs.add(cost);
             }
         }
-        return new BankChoice(bank, kept, costs.toArray(long[][]::new));
+        return new BankChoice(bank, kept, costs);
+    }
+
+    List<BankSetting> settings() {
+        return settings;
     }
 
     int capacity() {
@@ -43,12 +53,12 @@ record BankChoice(OutputBank bank, List<BankSetting> settings, long[][] costs) {
 
     /** What a device costs in a bank that may still be set in any way. */
     long leastCost(int device) {
-        return Arrays.stream(costs).mapToLong(cost -> cost[device]).min().orElse(CANNOT);
+        return costs.stream().mapToLong(cost -> cost[device]).min().orElse(CANNOT);
     }
 
     /** What a device costs in a setting; a setting of null is a bank that stays free. */
     long cost(@Nullable Integer setting, int device) {
-        return setting == null ? CANNOT : costs[setting][device];
+        return setting == null ? CANNOT : costs.get(setting)[device];
     }
 
     private static boolean beats(long[] one, long[] other) {
