@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
 /** What there is to say about outputs and ports, rule by rule. */
 public final class OutputFindings {
 
+    /** Connections of one kind: need against supply. */
+    public static final String PORTS = "outputs.ports";
+
     static final String NOTHING = "outputs.nothing";
     static final String BOARD = "outputs.board";
 

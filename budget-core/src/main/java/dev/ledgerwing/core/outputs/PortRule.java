@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 /** Whether the board aboard has as many connections of every kind as the parts need, and addresses that do not clash. */
 record PortRule(OutputStatement statement) {
 
-    static final String PORTS = "outputs.ports";
     static final String ADDRESS = "outputs.address";
 
     Stream<Finding> findings() {
@@ -32,7 +31,7 @@ record PortRule(OutputStatement statement) {
         String name = "“" + board.name() + "”";
         if (supply == null) {
             return OutputFindings.about(
-                    PORTS,
+                    OutputFindings.PORTS,
                     Verdict.UNKNOWN,
                     subject,
                     "The parts need " + port.kind().counted(port.need()) + ", and how many " + name

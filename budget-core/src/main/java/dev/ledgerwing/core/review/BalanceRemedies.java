@@ -41,6 +41,7 @@ public final class BalanceRemedies {
                 review.balance(),
                 review.power(),
                 review.radio(),
+                review.outputs(),
                 review.units(),
                 review.figures(),
                 review.findings().stream()

@@ -7,6 +7,8 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.mass.MassFindings;
 import dev.ledgerwing.core.mass.MassForecast;
 import dev.ledgerwing.core.mass.MassStatement;
+import dev.ledgerwing.core.outputs.OutputFindings;
+import dev.ledgerwing.core.outputs.OutputStatement;
 import dev.ledgerwing.core.power.PowerFindings;
 import dev.ledgerwing.core.power.PowerStatement;
 import dev.ledgerwing.core.quantity.Figures;
@@ -37,6 +39,7 @@ public record BuildReview(
         BalanceStatement balance,
         PowerStatement power,
         RadioStatement radio,
+        OutputStatement outputs,
         Figures units,
         Map<String, Double> figures,
         List<Finding> findings) {
@@ -63,16 +66,19 @@ public record BuildReview(
         BalanceStatement balance = BalanceStatement.of(mass);
         PowerStatement power = PowerStatement.of(build);
         RadioStatement radio = RadioStatement.of(build);
+        OutputStatement outputs = OutputStatement.of(build);
         Map<String, Double> figures = new LinkedHashMap<>(MassFigures.of(forecast));
         figures.putAll(BalanceFigures.of(balance));
         figures.putAll(PowerFigures.of(power));
         figures.putAll(RadioFigures.of(radio));
+        figures.putAll(OutputFigures.of(outputs));
         List<Finding> findings = new ArrayList<>(MassFindings.of(forecast, units));
         findings.addAll(BalanceFindings.of(balance, units));
         findings.addAll(PlacementFindings.of(build, units));
         findings.addAll(PowerFindings.of(power, units));
         findings.addAll(RadioFindings.of(radio, units));
-        return new BuildReview(mass, forecast, balance, power, radio, units, figures, findings);
+        findings.addAll(OutputFindings.of(outputs));
+        return new BuildReview(mass, forecast, balance, power, radio, outputs, units, figures, findings);
     }
 
     public Build build() {

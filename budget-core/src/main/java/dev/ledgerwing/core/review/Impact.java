@@ -24,7 +24,7 @@ final class Impact {
         this.units = after.units();
     }
 
-    /** The mass against its target first, then the CG of the design case, the heaviest loaded rail, the channels needed, what else got worse, and how much was put right. */
+    /** The mass against its target first, then the CG of the design case, the heaviest loaded rail, the channels and connections needed, what else got worse, and how much was put right. */
     static List<ImpactPart> of(BuildReview before, BuildReview after, List<FindingChange> changes) {
         List<FindingChange> others = changes.stream()
                 .filter(change -> !isSaid(change.finding(), before, after))
@@ -34,6 +34,7 @@ final class Impact {
         BalanceImpact.of(before, after).ifPresent(parts::add);
         PowerImpact.of(before, after).ifPresent(parts::add);
         RadioImpact.of(before, after).ifPresent(parts::add);
+        OutputImpact.of(before, after).ifPresent(parts::add);
         parts.addAll(worse(others));
         long better = others.stream().filter(FindingChange::isBetter).count();
         if (better > 0) {
@@ -47,7 +48,8 @@ final class Impact {
     private static boolean isSaid(Finding finding, BuildReview before, BuildReview after) {
         return finding.code().equals(TARGET)
                 || BalanceImpact.speaksOf(finding, after)
-                || RadioImpact.speaksOf(finding, before, after);
+                || RadioImpact.speaksOf(finding, before, after)
+                || OutputImpact.speaksOf(finding, before, after);
     }
 
     private static List<ImpactPart> worse(List<FindingChange> changes) {
