@@ -24,7 +24,8 @@ public record BankUse(BankSetting setting, List<Output> outputs) {
         return board.banks().stream()
                 .map(bank -> {
                     List<Output> here = outputs.stream()
-                            .filter(output -> bank.outputNumbers().contains(output.number()))
+                            .filter(output -> output.number() != null
+                                    && bank.outputNumbers().contains(output.number()))
                             .toList();
                     return new BankUse(
                             BankSetting.bestFor(

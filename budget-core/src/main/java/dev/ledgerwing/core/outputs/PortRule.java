@@ -38,7 +38,7 @@ record PortRule(OutputStatement statement) {
                             + " has is not known.");
         }
         return OutputFindings.counted(
-                PORTS, port.verdict(), subject, port.need(), supply, sentence(name, port, supply));
+                OutputFindings.PORTS, port.verdict(), subject, port.need(), supply, sentence(name, port, supply));
     }
 
     private static String sentence(String name, PortRow port, int supply) {

@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.PartLine;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -47,6 +48,7 @@ public record PortTally(List<PartLine> lines) {
                         .add(line.name());
             }
         }
+        byAddress.values().forEach(names -> names.sort(Comparator.naturalOrder())); // the order of the ledger says nothing
         return byAddress;
     }
 

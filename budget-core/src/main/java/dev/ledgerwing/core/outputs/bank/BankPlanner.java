@@ -21,14 +21,18 @@ public final class BankPlanner {
     private final List<Device> devices;
     private final List<BankChoice> banks;
     private final @Nullable Integer[] chosen;
-    private long best = Long.MAX_VALUE;
-    private @Nullable Integer[] bestChosen = new @Nullable Integer[0];
-    private int[] bestBankOf = new int[0];
+    /** One number: the cost of the best plan so far. */
+    private final long[] best = {Long.MAX_VALUE};
+
+    private final @Nullable Integer[] bestChosen;
+    private final int[] bestBankOf;
 
     private BankPlanner(List<OutputBank> banks, List<Device> devices) {
         this.devices = devices;
         this.banks = banks.stream().map(bank -> BankChoice.of(bank, devices)).toList();
         this.chosen = new @Nullable Integer[banks.size()];
+        this.bestChosen = new @Nullable Integer[banks.size()];
+        this.bestBankOf = new int[devices.size()];
     }
 
     public static BankPlan plan(List<OutputBank> banks, List<Device> devices) {
@@ -48,13 +52,13 @@ public final class BankPlanner {
 
     private void search(int bank) {
         Distribution rest = distribution(bank);
-        if (rest.cost() + BankChoice.BANK * banksAtLeast(bank, rest.placed()) >= best) {
+        if (rest.cost() + BankChoice.BANK * banksAtLeast(bank, rest.placed()) >= best[0]) {
             return;
         }
         if (bank == banks.size()) {
-            best = rest.cost() + BankChoice.BANK * banksAtLeast(bank, rest.placed());
-            bestChosen = chosen.clone();
-            bestBankOf = rest.bankOf();
+            best[0] = rest.cost() + BankChoice.BANK * banksAtLeast(bank, rest.placed());
+            System.arraycopy(chosen, 0, bestChosen, 0, chosen.length);
+            System.arraycopy(rest.bankOf(), 0, bestBankOf, 0, bestBankOf.length);
             return;
         }
         for (int setting = 0; setting < banks.get(bank).settings().size(); setting++) {
