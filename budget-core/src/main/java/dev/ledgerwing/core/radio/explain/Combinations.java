@@ -7,6 +7,7 @@ import dev.ledgerwing.core.radio.plan.ChannelProblem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -17,13 +18,13 @@ final class Combinations {
 
     private final ChannelProblem whole;
     private final ChannelProblem asked;
-    private final Predicate<Relaxation> suffices;
+    private final Predicate<UnaryOperator<ChannelProblem>> becomesFit;
     private final List<Relaxation> found = new ArrayList<>();
 
-    Combinations(ChannelProblem whole, ChannelProblem core, Predicate<Relaxation> suffices) {
+    Combinations(ChannelProblem whole, ChannelProblem core, Predicate<UnaryOperator<ChannelProblem>> becomesFit) {
         this.whole = whole;
         this.asked = holds(whole) ? FewerFunctions.kept(whole, codes(core)) : core;
-        this.suffices = suffices;
+        this.becomesFit = becomesFit;
     }
 
     /**
@@ -56,26 +57,50 @@ final class Combinations {
         return function(whole, code);
     }
 
+    /** Where all combinations of two functions together are not enough, none of them is. */
     private void statesOf(RadioFunction first, RadioFunction second) {
+        List<GiveUp> all = new ArrayList<>();
         for (String firstState : first.states()) {
             for (String secondState : second.states()) {
                 List<Phase> phases = whole.phases().stream()
                         .filter(phase -> asks(first, phase, firstState) && asks(second, phase, secondState))
                         .toList();
-                tried(new GiveUp(first, firstState, second, secondState, phases));
+                all.add(new GiveUp(first, firstState, second, secondState, phases));
             }
+        }
+        all.removeIf(each -> askedFor(each).isEmpty());
+        if (!all.isEmpty() && becomesFit.test(problem -> without(problem, all))) {
+            all.forEach(this::tried);
         }
     }
 
-    private void tried(GiveUp everywhere) {
-        List<Phase> inCore = everywhere.phases().stream()
-                .filter(phase -> asks(function(asked, everywhere.first().code()), phase, everywhere.firstState())
-                        && asks(function(asked, everywhere.second().code()), phase, everywhere.secondState()))
+    private static ChannelProblem without(ChannelProblem problem, List<GiveUp> combinations) {
+        ChannelProblem left = problem;
+        for (GiveUp each : combinations) {
+            left = each.in(left);
+        }
+        return left;
+    }
+
+    private List<Phase> askedFor(GiveUp everywhere) {
+        RadioFunction first = function(asked, everywhere.first().code());
+        RadioFunction second = function(asked, everywhere.second().code());
+        return everywhere.phases().stream()
+                .filter(phase -> asks(first, phase, everywhere.firstState())
+                        && asks(second, phase, everywhere.secondState()))
                 .toList();
-        List<GiveUp> single =
-                inCore.stream().map(everywhere::only).filter(suffices).toList();
+    }
+
+    private void tried(GiveUp everywhere) {
+        if (!becomesFit.test(everywhere::in)) {
+            return;
+        }
+        List<GiveUp> single = askedFor(everywhere).stream()
+                .map(everywhere::only)
+                .filter(each -> becomesFit.test(each::in))
+                .toList();
         found.addAll(single);
-        if (single.isEmpty() && !inCore.isEmpty() && everywhere.phases().size() > 1 && suffices.test(everywhere)) {
+        if (single.isEmpty()) {
             found.add(everywhere);
         }
     }

@@ -47,7 +47,7 @@ public record Mix(Control coarse, Control fine) implements Relaxation {
         return positions(coarse) * positions(fine);
     }
 
-    private static int positions(Control control) {
+    static int positions(Control control) {
         return Objects.requireNonNull(control.positions(), "a switch has positions");
     }
 

@@ -7,8 +7,11 @@ import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.build.RadioFunction.OtherwiseBy;
 import dev.ledgerwing.core.radio.plan.ChannelProblem;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -27,6 +30,9 @@ final class RelaxationSearch {
     /** What has been seen not to fit; a concession has to make each of them fit. */
     private final List<ChannelProblem> obstacles = new ArrayList<>();
 
+    /** Whether changes of switches suffice, by their numbers of positions. */
+    private final Map<List<Integer>, Boolean> seen = new HashMap<>();
+
     RelaxationSearch(ChannelProblem problem) {
         whole = FewerFunctions.heeded(problem);
         core = Core.of(problem);
@@ -40,7 +46,7 @@ final class RelaxationSearch {
                 .toList();
         switches.forEach(each -> morePositions(each).ifPresent(found::add));
         mixes(switches).forEach(each -> each.ifPresent(found::add));
-        found.addAll(new Combinations(whole, core, this::suffices).found());
+        found.addAll(new Combinations(whole, core, this::becomesFit).found());
         for (RadioFunction function : core.radio().functions()) {
             if (!function.irreversible()) {
                 offTheRadio(function).forEach(found::add);
@@ -55,7 +61,7 @@ final class RelaxationSearch {
                 ? Optional.empty()
                 : IntStream.rangeClosed(has + 1, MOST_POSITIONS_OFFERED)
                         .mapToObj(positions -> new MorePositions(control, positions))
-                        .filter(each -> each.isPossibleIn(whole.radio()) && suffices(each))
+                        .filter(each -> each.isPossibleIn(whole.radio()) && suffices(each, has))
                         .map(Relaxation.class::cast)
                         .findFirst();
     }
@@ -89,15 +95,31 @@ final class RelaxationSearch {
                 : Stream.empty();
     }
 
-    private boolean suffices(Relaxation relaxation) {
-        if (obstacles.stream().anyMatch(each -> Core.breaks(relaxation.in(each)))) {
+    /** Switches with as many positions are as good as each other, unless a pin or a mix binds them. */
+    private boolean suffices(MorePositions more, int has) {
+        return mayBeMixed(more.control())
+                ? seen.computeIfAbsent(List.of(has, more.positions(), 0), key -> becomesFit(more::in))
+                : becomesFit(more::in);
+    }
+
+    private boolean suffices(Mix mix) {
+        return seen.computeIfAbsent(
+                List.of(Mix.positions(mix.coarse()), Mix.positions(mix.fine())), key -> becomesFit(mix::in));
+    }
+
+    private boolean suffices(OffTheRadio off) {
+        return becomesFit(off::in);
+    }
+
+    private boolean becomesFit(UnaryOperator<ChannelProblem> change) {
+        if (obstacles.stream().anyMatch(each -> Core.breaks(change.apply(each)))) {
             return false;
         }
-        ChannelProblem after = relaxation.in(whole);
-        if (Core.breaks(after)) {
+        ChannelProblem after = change.apply(whole);
+        boolean fits = !Core.breaks(after);
+        if (!fits) {
             obstacles.add(FewerFunctions.kept(whole, FunctionCore.irreducible(FewerFunctions.heeded(after))));
-            return false;
         }
-        return true;
+        return fits;
     }
 }
