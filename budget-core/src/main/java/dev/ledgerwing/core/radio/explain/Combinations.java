@@ -86,8 +86,8 @@ final class Combinations {
         RadioFunction first = function(asked, everywhere.first().code());
         RadioFunction second = function(asked, everywhere.second().code());
         return everywhere.phases().stream()
-                .filter(phase -> asks(first, phase, everywhere.firstState())
-                        && asks(second, phase, everywhere.secondState()))
+                .filter(phase ->
+                        asks(first, phase, everywhere.firstState()) && asks(second, phase, everywhere.secondState()))
                 .toList();
     }
 

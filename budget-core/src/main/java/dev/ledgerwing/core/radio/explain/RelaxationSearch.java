@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 final class RelaxationSearch {
 
     private static final int MOST_POSITIONS_OFFERED = 6;
+    private static final int FEW_FUNCTIONS = 8;
 
     private final ChannelProblem whole;
     private final ChannelProblem core;
@@ -72,12 +73,20 @@ final class RelaxationSearch {
         for (int i = 0; i < free.size(); i++) {
             for (int j = i + 1; j < free.size(); j++) {
                 mixes.add(Stream.of(new Mix(free.get(i), free.get(j)), new Mix(free.get(j), free.get(i)))
-                        .filter(each -> each.product() <= Control.MOST_POSITIONS && suffices(each))
+                        .filter(each -> each.product() <= mostLevels() && suffices(each))
                         .map(Relaxation.class::cast)
                         .findFirst());
             }
         }
         return mixes;
+    }
+
+    /** The work grows steeply with levels and functions, so many levels are looked at for few functions only. */
+    private int mostLevels() {
+        long sharing = whole.radio().functions().stream()
+                .filter(RadioFunction::mayShare)
+                .count();
+        return sharing <= FEW_FUNCTIONS ? Control.MOST_POSITIONS : MOST_POSITIONS_OFFERED;
     }
 
     private boolean mayBeMixed(Control control) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 
 /**
  * Every single concession by which everything would fit, the one that takes least from the pilot first.
+ * Switches are offered with up to six positions; mixes with more than six levels only where few functions could share.
  *
  * @param noneSuffices the functions do not fit and none of the concessions is enough by itself
  */
