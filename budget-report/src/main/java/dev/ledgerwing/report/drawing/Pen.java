@@ -48,6 +48,15 @@ enum Pen {
     CURVE_DOTTED("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.2\" stroke-dasharray=\"2 3\""),
     FLOOR("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.6\" stroke-dasharray=\"10 3 2 3\""),
     STACK("fill=\"none\" stroke=\"currentColor\" stroke-width=\"0.9\""),
+    DEMAND("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.7\""),
+    TRACK("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.6\" stroke-linecap=\"round\""),
+    STOP("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.4\""),
+    PRESET("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.1\" stroke-dasharray=\"2 1.6\""),
+    KNOB("fill=\"currentColor\" stroke=\"currentColor\" stroke-width=\"1\""),
+    BLOCK("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.3\""),
+    PIN("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.3\""),
+    PIN_FREE("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"0.8\" stroke-dasharray=\"2 2\""),
+    LEAD("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.3\""),
     SHAPE("fill=\"currentColor\" stroke=\"currentColor\" stroke-width=\"1\""),
     SHAPE_OPEN("fill=\"#fff\" stroke=\"currentColor\" stroke-width=\"1.2\"");
 

@@ -1,0 +1,68 @@
+package dev.ledgerwing.report.drawing;
+
+import dev.ledgerwing.core.build.Control;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a drawing of a transmitter's controls shows: texts are ready, nothing in it needs computing.
+ *
+ * @param sentences what stands at the head, a sentence each
+ */
+public record TransmitterView(String airframe, List<String> sentences, List<ControlMark> controls) {
+
+    /**
+     * One control with the channels it moves.
+     *
+     * @param kind null = channels that nothing moves yet
+     * @param stops how many places it has; 0 = it moves freely
+     * @param note what else is said of it; empty = nothing
+     * @param quiet it moves nothing
+     */
+    public record ControlMark(
+            String name,
+            Control.@Nullable Kind kind,
+            int stops,
+            String note,
+            boolean quiet,
+            List<ChannelMark> channels) {
+
+        public ControlMark {
+            channels = List.copyOf(channels);
+        }
+    }
+
+    /**
+     * One channel.
+     *
+     * @param title {@code Channel 6, pinned}
+     * @param fault what is wrong with it; empty = nothing is known to be
+     * @param stops what is commanded at each place in order along the pulse; one without a label for what moves freely
+     * @param onLoss what the receiver sends when the signal is lost, a line each; none = nothing of its own
+     */
+    public record ChannelMark(String title, boolean pinned, String fault, List<Stop> stops, List<String> onLoss) {
+
+        public ChannelMark {
+            stops = List.copyOf(stops);
+            onLoss = List.copyOf(onLoss);
+        }
+    }
+
+    /**
+     * A place of a control.
+     *
+     * @param label its number along the pulse; empty = it has none
+     * @param says what it commands, a line each function
+     */
+    public record Stop(String label, List<String> says) {
+
+        public Stop {
+            says = List.copyOf(says);
+        }
+    }
+
+    public TransmitterView {
+        sentences = List.copyOf(sentences);
+        controls = List.copyOf(controls);
+    }
+}
