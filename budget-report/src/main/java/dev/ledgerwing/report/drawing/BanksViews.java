@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
 /** Makes a {@link BanksView} of a board and of what hangs on its outputs. */
 final class BanksViews {
 
+    private static final String NO_NUMBER = "no output is chosen for it yet";
+
     private final Build build;
     private final @Nullable Board board;
     private final List<Output> outputs;
@@ -43,7 +45,9 @@ final class BanksViews {
         }
         return board.banks().isEmpty()
                 ? List.of("No output of “" + board.name() + "” is recorded yet.")
-                : List.of(board.name() + ", " + board.outputs() + " outputs");
+                : List.of(board.name() + ": "
+                        + OutputWords.count(board.outputs(), "output") + " in "
+                        + OutputWords.count(board.banks().size(), "bank"));
     }
 
     private BankMark bank(OutputBank bank) {
@@ -71,8 +75,9 @@ final class BanksViews {
             facts.add("nothing hangs on it yet");
         }
         PulseKind pulse = output.pulse();
-        facts.add(pulse == null ? "kind of pulse not known" : OutputWords.of(pulse));
-        Verdict verdict = fault.isEmpty() ? null : Verdict.BREAKS;
+        String kind = pulse == null ? "kind of pulse not known" : OutputWords.of(pulse);
+        facts.set(facts.size() - 1, facts.get(facts.size() - 1) + " · " + kind);
+        Verdict verdict = fault.isEmpty() ? null : fault.equals(NO_NUMBER) ? Verdict.UNKNOWN : Verdict.BREAKS;
         return new LeadMark(output.name(), output.pieces(), facts, verdict, fault);
     }
 
@@ -81,7 +86,7 @@ final class BanksViews {
                 .filter(output -> !isOnBoard(output.number()))
                 .map(output -> {
                     Integer number = output.number();
-                    return lead(output, number == null ? "" : "output " + number + " is not on the board");
+                    return lead(output, number == null ? NO_NUMBER : "output " + number + " is not on the board");
                 })
                 .toList();
     }

@@ -3,9 +3,11 @@ package dev.ledgerwing.report.drawing;
 import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.report.drawing.TransmitterView.ChannelMark;
 import dev.ledgerwing.report.drawing.TransmitterView.ControlMark;
+import dev.ledgerwing.report.drawing.TransmitterView.Said;
 import dev.ledgerwing.report.drawing.TransmitterView.Stop;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** One control with its symbol, and below it each channel with a stop for every place along the pulse. */
 record ControlSketch(Plate plate, ControlMark control, double width) {
@@ -108,11 +110,28 @@ record ControlSketch(Plate plate, ControlMark control, double width) {
     private double lines(Stop stop, Spot left) {
         double base = left.y();
         double text = textOf(stop);
-        for (String said : stop.says()) {
-            for (String line : plate.smallLetters().wrapped(said, width - text, 2)) {
-                base += step();
-                plate.small(new Spot(left.x() + text, base), Anchor.START, line);
+        for (Said said : stop.says()) {
+            base = said(said, new Spot(left.x() + text, base), width - text);
+        }
+        return base;
+    }
+
+    /** A long name is cut rather than the state behind it; gives the last baseline. */
+    private double said(Said said, Spot left, double room) {
+        List<String> lines = plate.smallLetters().wrapped(said.told(), room, 2);
+        if (lines.get(lines.size() - 1).endsWith("…")) {
+            lines = new ArrayList<>();
+            if (!said.name().isEmpty()) {
+                lines.add(plate.smallLetters().cut(said.name(), room));
             }
+            if (!said.state().isEmpty()) {
+                lines.addAll(plate.smallLetters().wrapped(said.state(), room, 2));
+            }
+        }
+        double base = left.y();
+        for (String line : lines) {
+            base += step();
+            plate.small(new Spot(left.x(), base), Anchor.START, line);
         }
         return base;
     }
@@ -130,14 +149,11 @@ record ControlSketch(Plate plate, ControlMark control, double width) {
         }
         double base = left.y() + 3;
         plate.diamond(new Spot(left.x() + TRACK, base + step() - 4), RADIUS, Pen.PRESET);
-        List<String> said = new ArrayList<>();
-        said.add("signal lost: " + channel.onLoss().get(0));
-        said.addAll(channel.onLoss().subList(1, channel.onLoss().size()));
-        for (String each : said) {
-            for (String line : plate.smallLetters().wrapped(each, width - LABEL, 2)) {
-                base += step();
-                plate.small(new Spot(left.x() + LABEL, base), Anchor.START, line);
-            }
+        Said first = channel.onLoss().get(0);
+        String start = first.name().isEmpty() ? "signal lost" : "signal lost: " + first.name();
+        base = said(new Said(start, first.state()), new Spot(left.x() + LABEL, base), width - LABEL);
+        for (Said said : channel.onLoss().subList(1, channel.onLoss().size())) {
+            base = said(said, new Spot(left.x() + LABEL, base), width - LABEL);
         }
         return base;
     }
@@ -152,7 +168,7 @@ record ControlSketch(Plate plate, ControlMark control, double width) {
             for (Stop stop : channel.stops()) {
                 told.append(", ")
                         .append(stop.label().isEmpty() ? "" : stop.label() + " ")
-                        .append(String.join(", ", stop.says()));
+                        .append(stop.says().stream().map(Said::told).collect(Collectors.joining(", ")));
             }
         }
         return told.toString();

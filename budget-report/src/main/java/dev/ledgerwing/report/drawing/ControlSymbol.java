@@ -19,8 +19,8 @@ record ControlSymbol(Plate plate, Spot at) {
             case SLIDER -> slider();
             case SWITCH -> toggle(at, stops);
             case MIXED -> {
-                toggle(at.plus(-7, 0), 2);
-                toggle(at.plus(7, 0), 2);
+                toggle(at.plus(-8, 0), 2);
+                toggle(at.plus(8, 0), 2);
             }
         }
     }

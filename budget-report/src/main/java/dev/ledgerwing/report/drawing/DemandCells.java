@@ -59,7 +59,7 @@ final class DemandCells {
         double bottom = top;
         for (int phase = 0; phase < view.phases().size(); phase++) {
             double at = top;
-            for (String line : plate.smallLetters().wrapped(view.phases().get(phase), column - 2 * PAD, 2)) {
+            for (String line : plate.smallLetters().wrapped(view.phases().get(phase), column - 2 * PAD, 3)) {
                 at += step;
                 plate.small(new Spot(left(phase) + PAD, at), Anchor.START, line);
             }

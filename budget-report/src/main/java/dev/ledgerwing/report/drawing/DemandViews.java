@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /** Makes a {@link DemandView} of the record of a build and of channels that carry its functions. */
 final class DemandViews {
@@ -44,8 +43,17 @@ final class DemandViews {
         }
         String left = channels.isEmpty() ? "" : "On no channel yet";
         add(groups, left, false, function -> function.needsChannel() && !isCarried(function));
-        add(groups, "Not by radio", true, function -> !function.needsChannel() && !isCarried(function));
+        add(groups, "Not by radio", true, function -> isOtherwise(function) && isAskedFor(function));
         return groups;
+    }
+
+    private boolean isOtherwise(RadioFunction function) {
+        return !function.needsChannel() && !isCarried(function);
+    }
+
+    private boolean isAskedFor(RadioFunction function) {
+        return build.phases().stream()
+                .anyMatch(phase -> !function.demandIn(phase.code()).equals(Demand.OPEN));
     }
 
     private void add(List<Group> groups, String heading, boolean quiet, Predicate<RadioFunction> which) {
@@ -76,7 +84,7 @@ final class DemandViews {
         List<Cell> cells = build.phases().stream()
                 .map(phase -> cell(function, function.demandIn(phase.code())))
                 .toList();
-        return new Row(function.name() + RadioWords.otherwise(function), function.states(), cells);
+        return new Row(RadioWords.told(function), function.states(), cells);
     }
 
     private static Cell cell(RadioFunction function, Demand demand) {
@@ -102,13 +110,21 @@ final class DemandViews {
         if (build.radio().functions().stream().noneMatch(function -> function.kind() == Kind.SWITCHED)) {
             notes.add("No switched function is recorded yet.");
         }
-        String proportional = build.radio().functions().stream()
-                .filter(function -> function.kind() == Kind.PROPORTIONAL)
-                .map(RadioFunction::name)
-                .collect(Collectors.joining(", "));
-        if (!proportional.isEmpty()) {
-            notes.add("Proportional, so without states to ask for: " + proportional + ".");
-        }
+        note(notes, "Proportional, so without states to ask for: ", function -> function.kind() == Kind.PROPORTIONAL);
+        note(
+                notes,
+                "Not by radio and nothing asked: ",
+                function -> function.kind() == Kind.SWITCHED && isOtherwise(function) && !isAskedFor(function));
         return notes;
+    }
+
+    private void note(List<String> notes, String start, Predicate<RadioFunction> which) {
+        List<String> names = build.radio().functions().stream()
+                .filter(which)
+                .map(RadioWords::told)
+                .toList();
+        if (!names.isEmpty()) {
+            notes.add(start + String.join("; ", names) + ".");
+        }
     }
 }

@@ -34,6 +34,11 @@ public final class OutputWords {
                 : any(bank.pulses().stream().map(OutputWords::of).toList());
     }
 
+    /** {@code 1 bank} or {@code 4 banks}. */
+    public static String count(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
     private static String any(List<String> words) {
         int last = words.size() - 1;
         return last == 0

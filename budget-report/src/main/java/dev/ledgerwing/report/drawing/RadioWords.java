@@ -9,10 +9,10 @@ final class RadioWords {
 
     private RadioWords() {}
 
-    /** {@code , by data link}; empty for what the radio commands. */
-    static String otherwise(RadioFunction function) {
+    /** {@code Camera, on board}, and of what the radio commands its name alone. */
+    static String told(RadioFunction function) {
         OtherwiseBy by = function.otherwiseBy();
-        return by == null ? "" : by == OtherwiseBy.DATA_LINK ? ", by data link" : ", on board";
+        return function.name() + (by == null ? "" : by == OtherwiseBy.DATA_LINK ? ", by data link" : ", on board");
     }
 
     /** What a receiver does when it loses the signal, as the end of a sentence. */

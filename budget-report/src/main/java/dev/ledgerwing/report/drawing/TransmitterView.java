@@ -40,7 +40,7 @@ public record TransmitterView(String airframe, List<String> sentences, List<Cont
      * @param stops what is commanded at each place in order along the pulse; one without a label for what moves freely
      * @param onLoss what the receiver sends when the signal is lost, a line each; none = nothing of its own
      */
-    public record ChannelMark(String title, boolean pinned, String fault, List<Stop> stops, List<String> onLoss) {
+    public record ChannelMark(String title, boolean pinned, String fault, List<Stop> stops, List<Said> onLoss) {
 
         public ChannelMark {
             stops = List.copyOf(stops);
@@ -54,10 +54,24 @@ public record TransmitterView(String airframe, List<String> sentences, List<Cont
      * @param label its number along the pulse; empty = it has none
      * @param says what it commands, a line each function
      */
-    public record Stop(String label, List<String> says) {
+    public record Stop(String label, List<Said> says) {
 
         public Stop {
             says = List.copyOf(says);
+        }
+    }
+
+    /**
+     * What is commanded of one function.
+     *
+     * @param name of the function; empty = it need not be said
+     * @param state empty = it follows the control
+     */
+    public record Said(String name, String state) {
+
+        /** {@code Wheels: down}. */
+        String told() {
+            return name.isEmpty() || state.isEmpty() ? name + state : name + ": " + state;
         }
     }
 

@@ -9,19 +9,24 @@ import dev.ledgerwing.core.build.RadioLink;
 import dev.ledgerwing.core.build.RadioLink.OnLoss;
 import dev.ledgerwing.report.drawing.TransmitterView.ChannelMark;
 import dev.ledgerwing.report.drawing.TransmitterView.ControlMark;
+import dev.ledgerwing.report.drawing.TransmitterView.Said;
 import dev.ledgerwing.report.drawing.TransmitterView.Stop;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Makes a {@link TransmitterView} of the record of a build and of channels. */
 final class TransmitterViews {
+
+    private static final List<Said> NOTHING = List.of(new Said("", "carries nothing"));
 
     private final Build build;
     private final List<Channel> channels;
@@ -111,7 +116,8 @@ final class TransmitterViews {
                 + (channel.pinned() ? ", pinned" : "")
                 + (sharing > 1 ? ", shared by " + sharing : "");
         String fault = faults.getOrDefault(channel.number(), "");
-        return new ChannelMark(title, channel.pinned(), fault, stops(channel, control), onLoss(channel));
+        List<Stop> stops = stops(channel, control);
+        return new ChannelMark(title, channel.pinned(), fault, stops, onLoss(channel, stops));
     }
 
     private List<Stop> stops(Channel channel, @Nullable Control control) {
@@ -121,8 +127,10 @@ final class TransmitterViews {
                 .max()
                 .orElse(0);
         if (positions == null && said == 0) {
-            List<String> names = channel.carries().stream().map(this::name).toList();
-            return List.of(new Stop("", names.isEmpty() ? List.of("carries nothing") : names));
+            List<Said> names = channel.carries().stream()
+                    .map(carried -> new Said(name(carried), ""))
+                    .toList();
+            return List.of(new Stop("", names.isEmpty() ? NOTHING : names));
         }
         return IntStream.range(0, Math.max(positions == null ? 0 : positions, said))
                 .mapToObj(position -> new Stop(label(control, position), says(channel, position)))
@@ -139,22 +147,39 @@ final class TransmitterViews {
         return steps == null ? String.valueOf(position + 1) : (position / steps + 1) + "·" + (position % steps + 1);
     }
 
-    private List<String> says(Channel channel, int position) {
+    private List<Said> says(Channel channel, int position) {
         return channel.carries().isEmpty()
-                ? List.of("carries nothing")
+                ? NOTHING
                 : channel.carries().stream()
-                        .map(carried -> name(carried) + ": "
-                                + (position < carried.states().size()
+                        .map(carried -> new Said(
+                                name(carried),
+                                position < carried.states().size()
                                         ? carried.states().get(position)
                                         : "not said"))
                         .toList();
     }
 
-    private List<String> onLoss(Channel channel) {
+    private List<Said> onLoss(Channel channel, List<Stop> stops) {
+        OptionalInt same = sameAsOnLoss(channel);
+        if (same.isPresent() && channel.carries().size() > 1) {
+            return List.of(new Said("", "as at " + stops.get(same.getAsInt()).label()));
+        }
         return channel.carries().stream()
-                .filter(carried -> carried.presetState() != null)
-                .map(carried -> (channel.carries().size() == 1 ? "" : name(carried) + ": ") + carried.presetState())
+                .flatMap(carried -> Stream.ofNullable(carried.presetState())
+                        .map(state -> new Said(channel.carries().size() == 1 ? "" : name(carried), state)))
                 .toList();
+    }
+
+    /** The place at which everything stands as it does when the signal is lost. */
+    private static OptionalInt sameAsOnLoss(Channel channel) {
+        int places = channel.carries().stream()
+                .mapToInt(carried -> carried.states().size())
+                .min()
+                .orElse(0);
+        return IntStream.range(0, places)
+                .filter(place -> channel.carries().stream()
+                        .allMatch(carried -> carried.states().get(place).equals(carried.presetState())))
+                .findFirst();
     }
 
     private String name(Carried carried) {
