@@ -11,7 +11,13 @@ import picocli.CommandLine.Command;
 @Command(
         name = "budget-report",
         description = "Says what the budgets of a build file hold, and prints its sheets.",
-        subcommands = {ReviewCommand.class, SheetsCommand.class, CompareCommand.class, TableCommand.class},
+        subcommands = {
+            ReviewCommand.class,
+            SheetsCommand.class,
+            CompareCommand.class,
+            ChannelsCommand.class,
+            TableCommand.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",

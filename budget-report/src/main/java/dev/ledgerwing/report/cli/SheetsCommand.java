@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "sheets",
         description =
-                "Writes the build sheets, the mass and balance sheets and the power sheets of some airframes, and a page that leads to them, into a folder.",
+                "Writes the sheets of some airframes (build, mass and balance, power, radio, wiring and outputs), and a page that leads to them, into a folder.",
         mixinStandardHelpOptions = true,
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:the sheets were written", "2:a file or the folder cannot be used; nothing was written"})

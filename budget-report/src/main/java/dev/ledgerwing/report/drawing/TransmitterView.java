@@ -35,16 +35,28 @@ public record TransmitterView(String airframe, List<String> sentences, List<Cont
     /**
      * One channel.
      *
-     * @param title {@code Channel 6, pinned}
+     * @param sharing how many functions it carries
      * @param fault what is wrong with it; empty = nothing is known to be
      * @param stops what is commanded at each place in order along the pulse; one without a label for what moves freely
      * @param onLoss what the receiver sends when the signal is lost, a line each; none = nothing of its own
      */
-    public record ChannelMark(String title, boolean pinned, String fault, List<Stop> stops, List<Said> onLoss) {
+    public record ChannelMark(
+            int number, boolean pinned, int sharing, String fault, List<Stop> stops, List<Said> onLoss) {
 
         public ChannelMark {
             stops = List.copyOf(stops);
             onLoss = List.copyOf(onLoss);
+        }
+
+        /** {@code Channel 6, pinned, shared by 3}. */
+        public String title() {
+            return "Channel " + number + (note().isEmpty() ? "" : ", " + note());
+        }
+
+        /** {@code pinned, shared by 3}; empty = neither. */
+        public String note() {
+            String shared = sharing > 1 ? "shared by " + sharing : "";
+            return !pinned ? shared : shared.isEmpty() ? "pinned" : "pinned, " + shared;
         }
     }
 
@@ -70,7 +82,7 @@ public record TransmitterView(String airframe, List<String> sentences, List<Cont
     public record Said(String name, String state) {
 
         /** {@code Wheels: down}. */
-        String told() {
+        public String told() {
             return name.isEmpty() || state.isEmpty() ? name + state : name + ": " + state;
         }
     }

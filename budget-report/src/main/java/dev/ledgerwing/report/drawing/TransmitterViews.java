@@ -112,12 +112,9 @@ final class TransmitterViews {
 
     private ChannelMark mark(Channel channel, @Nullable Control control) {
         int sharing = channel.carries().size();
-        String title = "Channel " + channel.number()
-                + (channel.pinned() ? ", pinned" : "")
-                + (sharing > 1 ? ", shared by " + sharing : "");
         String fault = faults.getOrDefault(channel.number(), "");
         List<Stop> stops = stops(channel, control);
-        return new ChannelMark(title, channel.pinned(), fault, stops, onLoss(channel, stops));
+        return new ChannelMark(channel.number(), channel.pinned(), sharing, fault, stops, onLoss(channel, stops));
     }
 
     private List<Stop> stops(Channel channel, @Nullable Control control) {

@@ -7,7 +7,9 @@ import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.report.sheet.BalanceSummary;
 import dev.ledgerwing.report.sheet.Fact;
 import dev.ledgerwing.report.sheet.MassSummary;
+import dev.ledgerwing.report.sheet.OutputSummary;
 import dev.ledgerwing.report.sheet.PowerSummary;
+import dev.ledgerwing.report.sheet.RadioSummary;
 import dev.ledgerwing.report.text.PlainPage;
 
 /** A review for people at a terminal. */
@@ -35,6 +37,10 @@ public final class ReviewText {
         balance();
         page.blank();
         power();
+        page.blank();
+        radio();
+        page.blank();
+        outputs();
         page.blank().line("Findings");
         review.findings().forEach(this::finding);
         page.blank().line(conclusion());
@@ -56,6 +62,18 @@ public final class ReviewText {
     private void power() {
         PowerSummary summary = new PowerSummary(review);
         budget(Budget.POWER, summary.verdict().words());
+        summary.facts().forEach(this::fact);
+    }
+
+    private void radio() {
+        RadioSummary summary = new RadioSummary(review);
+        budget(Budget.RADIO, summary.verdict().words());
+        summary.facts().forEach(this::fact);
+    }
+
+    private void outputs() {
+        OutputSummary summary = new OutputSummary(review);
+        budget(Budget.OUTPUTS, summary.verdict().words());
         summary.facts().forEach(this::fact);
     }
 

@@ -35,7 +35,8 @@ public record BalanceSheet(
         List<WeighInEntry> weighIns,
         List<BookingEntry> bookings,
         List<FindingEntry> findings,
-        String caution) {
+        String caution)
+        implements PrintedSheet {
 
     public BalanceSheet {
         massFacts = List.copyOf(massFacts);
@@ -76,5 +77,10 @@ public record BalanceSheet(
                 BookingEntry.of(review.build(), units),
                 review.findings(Budget.BALANCE).stream().map(FindingEntry::of).toList(),
                 neutralPoint == null ? "" : neutralPoint.caution());
+    }
+
+    @Override
+    public String template() {
+        return "sheets/balance";
     }
 }

@@ -27,7 +27,8 @@ public record BuildSheet(
         List<PartGroup> groups,
         List<Fact> totals,
         PartGroup notAboard,
-        List<FindingEntry> findings) {
+        List<FindingEntry> findings)
+        implements PrintedSheet {
 
     public BuildSheet {
         facts = List.copyOf(facts);
@@ -56,5 +57,10 @@ public record BuildSheet(
                 summary.totals(),
                 parts.notAboard(),
                 review.findings().stream().map(FindingEntry::of).toList());
+    }
+
+    @Override
+    public String template() {
+        return "sheets/build";
     }
 }

@@ -34,7 +34,8 @@ public record PowerSheet(
         List<Fact> endurance,
         Picture energy,
         @Nullable Picture day,
-        List<FindingEntry> findings) {
+        List<FindingEntry> findings)
+        implements PrintedSheet {
 
     public PowerSheet {
         facts = List.copyOf(facts);
@@ -95,5 +96,10 @@ public record PowerSheet(
                                         .battery()
                                         .name(),
                         Figures.number(endurance.packs().size(), 0) + " packs give something"));
+    }
+
+    @Override
+    public String template() {
+        return "sheets/power";
     }
 }

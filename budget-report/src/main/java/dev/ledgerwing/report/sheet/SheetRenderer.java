@@ -16,51 +16,17 @@ public final class SheetRenderer {
     private final SheetPdf pdf = new SheetPdf();
 
     /** The sheet as an HTML page. */
-    public String html(BuildSheet sheet, PageStyles styles) {
+    public String html(PrintedSheet sheet, PageStyles styles) {
         return html(sheet, styles, List.of());
     }
 
     /** The same with ways to other pages. */
-    public String html(BuildSheet sheet, PageStyles styles, List<PageLink> links) {
-        return templates.fill("sheets/build", values(sheet, styles, links));
+    public String html(PrintedSheet sheet, PageStyles styles, List<PageLink> links) {
+        return templates.fill(sheet.template(), Map.of("sheet", sheet, "styles", styles, "links", links));
     }
 
     /** The sheet as a PDF file, A4; equal sheets give equal bytes. */
-    public byte[] pdf(BuildSheet sheet) {
+    public byte[] pdf(PrintedSheet sheet) {
         return pdf.of(html(sheet, PageStyles.forPdf(PaperFiles.FOLDER)));
-    }
-
-    /** The sheet as an HTML page. */
-    public String html(BalanceSheet sheet, PageStyles styles) {
-        return html(sheet, styles, List.of());
-    }
-
-    /** The same with ways to other pages. */
-    public String html(BalanceSheet sheet, PageStyles styles, List<PageLink> links) {
-        return templates.fill("sheets/balance", values(sheet, styles, links));
-    }
-
-    /** The sheet as a PDF file, A4; equal sheets give equal bytes. */
-    public byte[] pdf(BalanceSheet sheet) {
-        return pdf.of(html(sheet, PageStyles.forPdf(PaperFiles.FOLDER)));
-    }
-
-    /** The sheet as an HTML page. */
-    public String html(PowerSheet sheet, PageStyles styles) {
-        return html(sheet, styles, List.of());
-    }
-
-    /** The same with ways to other pages. */
-    public String html(PowerSheet sheet, PageStyles styles, List<PageLink> links) {
-        return templates.fill("sheets/power", values(sheet, styles, links));
-    }
-
-    /** The sheet as a PDF file, A4; equal sheets give equal bytes. */
-    public byte[] pdf(PowerSheet sheet) {
-        return pdf.of(html(sheet, PageStyles.forPdf(PaperFiles.FOLDER)));
-    }
-
-    private static Map<String, Object> values(Object sheet, PageStyles styles, List<PageLink> links) {
-        return Map.of("sheet", sheet, "styles", styles, "links", links);
     }
 }

@@ -8,7 +8,9 @@ import dev.ledgerwing.report.sheet.BalanceSummary;
 import dev.ledgerwing.report.sheet.Fingerprint;
 import dev.ledgerwing.report.sheet.MassBar;
 import dev.ledgerwing.report.sheet.MassSummary;
+import dev.ledgerwing.report.sheet.OutputSummary;
 import dev.ledgerwing.report.sheet.PowerSummary;
+import dev.ledgerwing.report.sheet.RadioSummary;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -66,6 +68,8 @@ public record FleetPage(String counted, List<FleetRow> rows) {
         MassSummary summary = new MassSummary(airframe.review());
         BalanceSummary balance = new BalanceSummary(airframe.review());
         PowerSummary power = new PowerSummary(airframe.review());
+        RadioSummary radio = new RadioSummary(airframe.review());
+        OutputSummary outputs = new OutputSummary(airframe.review());
         return new FleetRow(
                 airframe.name(),
                 airframe.review().build().airframe().stage().title(),
@@ -85,6 +89,11 @@ public record FleetPage(String counted, List<FleetRow> rows) {
                 power.verdict(),
                 power.margin(),
                 power.endurance(),
+                radio.verdict(),
+                radio.channels(),
+                radio.shared(),
+                outputs.verdict(),
+                outputs.outputs(),
                 Fingerprint.shown(airframe.head().fingerprint()));
     }
 

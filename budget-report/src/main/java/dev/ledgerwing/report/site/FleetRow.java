@@ -13,6 +13,7 @@ import java.util.List;
  * @param described the bar in words
  * @param cg where the design case balances, {@code band} where it may
  * @param powerMargin what is left of the rating nearest to its end
+ * @param channels how many are needed, {@code shared} how many pairs of functions share one
  */
 public record FleetRow(
         String name,
@@ -31,6 +32,11 @@ public record FleetRow(
         VerdictMark power,
         Fact powerMargin,
         Fact endurance,
+        VerdictMark radio,
+        Fact channels,
+        Fact shared,
+        VerdictMark outputs,
+        Fact outputsNeeded,
         String fingerprint) {
 
     public FleetRow {

@@ -1,10 +1,8 @@
 package dev.ledgerwing.report.site;
 
-import dev.ledgerwing.report.sheet.BalanceSheet;
-import dev.ledgerwing.report.sheet.BuildSheet;
 import dev.ledgerwing.report.sheet.PageStyles;
 import dev.ledgerwing.report.sheet.PaperFiles;
-import dev.ledgerwing.report.sheet.PowerSheet;
+import dev.ledgerwing.report.sheet.PrintedSheet;
 import dev.ledgerwing.report.sheet.SheetRenderer;
 import dev.ledgerwing.report.sheet.SheetTemplates;
 import java.nio.charset.StandardCharsets;
@@ -33,18 +31,13 @@ public final class StaticSite {
 
     private List<SiteFile> sheets(SiteAirframe airframe, boolean withPdf) {
         String code = airframe.code();
-        BuildSheet build = BuildSheet.of(airframe.review(), airframe.head());
-        BalanceSheet balance = BalanceSheet.of(airframe.review(), airframe.head());
-        PowerSheet power = PowerSheet.of(airframe.review(), airframe.head());
         List<SiteFile> files = new ArrayList<>();
-        files.add(page(Sheet.BUILD.fileName(code, "html"), sheets.html(build, STYLES, Sheet.BUILD.ways(code, INDEX))));
-        files.add(page(
-                Sheet.BALANCE.fileName(code, "html"), sheets.html(balance, STYLES, Sheet.BALANCE.ways(code, INDEX))));
-        files.add(page(Sheet.POWER.fileName(code, "html"), sheets.html(power, STYLES, Sheet.POWER.ways(code, INDEX))));
-        if (withPdf) {
-            files.add(new SiteFile(Sheet.BUILD.fileName(code, "pdf"), sheets.pdf(build)));
-            files.add(new SiteFile(Sheet.BALANCE.fileName(code, "pdf"), sheets.pdf(balance)));
-            files.add(new SiteFile(Sheet.POWER.fileName(code, "pdf"), sheets.pdf(power)));
+        for (Sheet kind : Sheet.values()) {
+            PrintedSheet sheet = kind.of(airframe);
+            files.add(page(kind.fileName(code, "html"), sheets.html(sheet, STYLES, kind.ways(code, INDEX))));
+            if (withPdf) {
+                files.add(new SiteFile(kind.fileName(code, "pdf"), sheets.pdf(sheet)));
+            }
         }
         return files;
     }

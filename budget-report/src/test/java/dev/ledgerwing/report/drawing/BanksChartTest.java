@@ -28,7 +28,11 @@ class BanksChartTest {
     }
 
     private static Drawn draw(Build build, dev.ledgerwing.core.build.Board board, Layout layout) {
-        return BanksChart.draw(new BanksViews(build, board, build.outputs().assignments()).view(), layout);
+        return BanksChart.draw(
+                new BanksViews(dev.ledgerwing.core.outputs.OutputStatement.of(
+                                build.withFittedBoard(new dev.ledgerwing.core.build.FittedBoard(board.code(), null))))
+                        .view(),
+                layout);
     }
 
     @ParameterizedTest
