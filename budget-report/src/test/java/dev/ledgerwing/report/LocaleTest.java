@@ -7,12 +7,16 @@ import dev.ledgerwing.core.mass.MassStatement;
 import dev.ledgerwing.core.mass.RevisionMass;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.review.BuildReview;
+import dev.ledgerwing.report.channels.ChannelReport;
+import dev.ledgerwing.report.channels.ChannelsText;
 import dev.ledgerwing.report.chart.GrowthChart;
 import dev.ledgerwing.report.review.ReviewJson;
 import dev.ledgerwing.report.review.ReviewText;
 import dev.ledgerwing.report.sheet.BalanceSheet;
 import dev.ledgerwing.report.sheet.BuildSheet;
+import dev.ledgerwing.report.sheet.OutputSheet;
 import dev.ledgerwing.report.sheet.PageStyles;
+import dev.ledgerwing.report.sheet.RadioSheet;
 import dev.ledgerwing.report.sheet.SheetHead;
 import dev.ledgerwing.report.sheet.SheetRenderer;
 import dev.ledgerwing.seed.SeedFleet;
@@ -72,6 +76,9 @@ class LocaleTest {
                 Arrays.toString(renderer.pdf(sheet)),
                 renderer.html(balance, PageStyles.inFolder("paper/")),
                 Arrays.toString(renderer.pdf(balance)),
+                renderer.html(RadioSheet.of(review, SheetHead.draft("ab".repeat(32))), PageStyles.inFolder("paper/")),
+                renderer.html(OutputSheet.of(review, SheetHead.draft("ab".repeat(32))), PageStyles.inFolder("paper/")),
+                ChannelsText.of(ChannelReport.of(review)),
                 ReviewText.of(review),
                 ReviewJson.of(review),
                 GrowthChart.svg(history(), Figures.METRIC));

@@ -47,7 +47,7 @@ public record OutputSheet(
 
     /** The sheet of a reviewed build. */
     public static OutputSheet of(BuildReview review, SheetHead head) {
-        OutputStatement outputs = OutputStatement.of(review.build());
+        OutputStatement outputs = review.outputs();
         OutputSummary summary = new OutputSummary(review);
         return new OutputSheet(
                 SheetTitle.of(review.build().airframe(), head),

@@ -19,7 +19,7 @@ public final class OutputSummary {
 
     public OutputSummary(BuildReview review) {
         this.review = review;
-        this.outputs = OutputStatement.of(review.build());
+        this.outputs = review.outputs();
     }
 
     public VerdictMark verdict() {

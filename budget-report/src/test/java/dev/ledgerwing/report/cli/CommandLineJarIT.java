@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.file.BuildFile;
 import dev.ledgerwing.report.Builds;
+import dev.ledgerwing.report.RadioBuilds;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -47,6 +48,14 @@ class CommandLineJarIT {
         try (Stream<Path> left = Files.list(home())) {
             assertThat(left).allMatch(path -> path.endsWith(".java")); // the virtual machine's own
         }
+    }
+
+    @Test
+    void printsThePlanOfTheChannels() throws Exception {
+        Run run = run("channels", write(RadioBuilds.shared()), "--json");
+
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).contains("\"outcome\" : \"FITS\"", "\"plan\" : \"RECORDED\"");
     }
 
     @Test

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CommandLineTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"review", "sheets", "compare", "table"})
+    @ValueSource(strings = {"review", "sheets", "compare", "channels", "table"})
     void explainsEachCommand(String command) {
         Run run = Run.of(command, "--help");
 

@@ -46,6 +46,10 @@ class SheetsCommandTest {
                         "skiff-balance.pdf",
                         "skiff-power.html",
                         "skiff-power.pdf",
+                        "skiff-radio.html",
+                        "skiff-radio.pdf",
+                        "skiff-outputs.html",
+                        "skiff-outputs.pdf",
                         "index-build.html",
                         "index-build.pdf",
                         "paper");

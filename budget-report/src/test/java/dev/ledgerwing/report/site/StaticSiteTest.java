@@ -58,6 +58,10 @@ class StaticSiteTest {
                         "skiff-balance.pdf",
                         "skiff-power.html",
                         "skiff-power.pdf",
+                        "skiff-radio.html",
+                        "skiff-radio.pdf",
+                        "skiff-outputs.html",
+                        "skiff-outputs.pdf",
                         "paper/sheet.css",
                         "paper/screen.css");
     }
@@ -71,7 +75,11 @@ class StaticSiteTest {
         assertThat(links(text(site, "skiff-balance.html")))
                 .contains("index.html", "skiff-build.html", "skiff-power.html");
         assertThat(links(text(site, "skiff-power.html")))
-                .contains("index.html", "skiff-build.html", "skiff-balance.html");
+                .contains("index.html", "skiff-build.html", "skiff-balance.html", "skiff-radio.html");
+        assertThat(links(text(site, "skiff-radio.html")))
+                .contains("index.html", "skiff-power.html", "skiff-outputs.html");
+        assertThat(links(text(site, "skiff-outputs.html")))
+                .contains("index.html", "skiff-build.html", "skiff-radio.html");
     }
 
     @Test
