@@ -57,12 +57,7 @@ final class ChannelCheck {
             if (wanted != null && !wanted.equals(carried(function).presetState())) {
                 FunctionState state = new FunctionState(function.code(), wanted);
                 faults.add(new ChannelFault(
-                        Kind.PRESET,
-                        channel.number(),
-                        null,
-                        List.of(function.code()),
-                        List.of(state),
-                        null));
+                        Kind.PRESET, channel.number(), null, List.of(function.code()), List.of(state), null));
             }
         }
     }
@@ -87,7 +82,8 @@ final class ChannelCheck {
 
     private void states(Layout layout) {
         List<RadioFunction> unknown = functions.stream()
-                .filter(function -> !function.states().containsAll(carried(function).states()))
+                .filter(function ->
+                        !function.states().containsAll(carried(function).states()))
                 .toList();
         for (RadioFunction function : unknown) {
             faults.add(ChannelFault.of(Kind.NO_SUCH_STATE, channel.number(), List.of(function.code())));

@@ -13,7 +13,9 @@ import org.jspecify.annotations.Nullable;
  * @param control what moves it, where that is settled before the plan is made
  */
 record Draft(
-        List<RadioFunction> functions, @Nullable Channel pin, @Nullable Control control) {
+        List<RadioFunction> functions,
+        @Nullable Channel pin,
+        @Nullable Control control) {
 
     Draft {
         functions = List.copyOf(functions);

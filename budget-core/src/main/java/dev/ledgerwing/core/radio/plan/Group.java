@@ -139,7 +139,11 @@ final class Group {
 
     private Limit limit(int p, int q) {
         return new Limit(
-                p, q, Arrays.stream(members).map(f -> radio.may(p, f) & radio.may(q, f)).toArray());
+                p,
+                q,
+                Arrays.stream(members)
+                        .map(f -> radio.may(p, f) & radio.may(q, f))
+                        .toArray());
     }
 
     CodedRadio radio() {

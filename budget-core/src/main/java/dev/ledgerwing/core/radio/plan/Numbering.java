@@ -22,7 +22,10 @@ final class Numbering {
         now = new int[drafts.size()];
         best = now;
         for (Draft draft : drafts) {
-            claims.add(draft.pin() == null ? claims(draft, recorded, channels) : Map.of(draft.pin().number(), 0));
+            claims.add(
+                    draft.pin() == null
+                            ? claims(draft, recorded, channels)
+                            : Map.of(draft.pin().number(), 0));
         }
     }
 
@@ -79,7 +82,8 @@ final class Numbering {
 
     private int hoped(int from) {
         return claims.subList(from, claims.size()).stream()
-                .mapToInt(claim -> claim.values().stream().mapToInt(each -> each).max().orElse(0))
+                .mapToInt(claim ->
+                        claim.values().stream().mapToInt(each -> each).max().orElse(0))
                 .sum();
     }
 

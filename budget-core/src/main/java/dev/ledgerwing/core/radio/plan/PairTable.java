@@ -46,7 +46,8 @@ public final class PairTable {
         if (GroupNeed.leastPositions(CodedRadio.withoutLoss(problem, pair)).isPresent()) {
             return Never.LOSS_OF_SIGNAL;
         }
-        boolean room = GroupNeed.leastPositions(CodedRadio.inAnyOrder(problem, pair)).isPresent();
+        boolean room =
+                GroupNeed.leastPositions(CodedRadio.inAnyOrder(problem, pair)).isPresent();
         return room ? Never.NO_ORDER : Never.CLASH;
     }
 }

@@ -23,7 +23,9 @@ final class PlanSearch {
     private PlanSearch(ChannelProblem problem) {
         this.problem = problem;
         settled = Settled.of(problem);
-        table = new GroupTable(CodedRadio.of(problem, problem.switched()), Stock.of(problem.stepping()).layouts());
+        table = new GroupTable(
+                CodedRadio.of(problem, problem.switched()),
+                Stock.of(problem.stepping()).layouts());
         fixed.addAll(settled.pins());
         for (RadioFunction function : settled.unpinned()) {
             if (function.mayShare()) {
@@ -71,7 +73,9 @@ final class PlanSearch {
         if (!possible || !settled.within(channels)) {
             return Optional.empty();
         }
-        return Optional.ofNullable(Cover.best(task(), channels - fixed.size())).map(this::drafts);
+        CoverTask task = task();
+        return Optional.ofNullable(Cover.best(task, channels - fixed.size()))
+                .map(best -> drafts(RecordedGroups.ifAsGood(task, problem, best)));
     }
 
     OptionalInt fewest() {
@@ -103,7 +107,9 @@ final class PlanSearch {
     }
 
     private int place(Draft draft) {
-        @Nullable RadioFunction first = draft.functions().isEmpty() ? null : draft.functions().get(0);
+        @Nullable
+        RadioFunction first =
+                draft.functions().isEmpty() ? null : draft.functions().get(0);
         return first == null ? Integer.MAX_VALUE : problem.radio().functions().indexOf(first);
     }
 }

@@ -37,7 +37,8 @@ final class RecordedStates {
         return channel.carries().size() == functions.size()
                 && functions.stream().allMatch(function -> {
                     List<String> states = states(channel, function);
-                    return states.size() == layout.positions() && function.states().containsAll(states);
+                    return states.size() == layout.positions()
+                            && function.states().containsAll(states);
                 });
     }
 

@@ -131,7 +131,8 @@ final class StatesCheck {
         int serving = 0;
         for (Requirement requirement : group.requirements()) {
             if (requirement.phase() == phase) {
-                serving |= 1 << positions(position -> gives(position, requirement)).get(0);
+                serving |=
+                        1 << positions(position -> gives(position, requirement)).get(0);
             }
         }
         return serving;

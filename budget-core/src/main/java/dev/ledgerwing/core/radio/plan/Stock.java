@@ -30,8 +30,9 @@ final class Stock {
     static Stock of(List<Control> controls) {
         Map<String, Control> all = new HashMap<>();
         controls.forEach(control -> all.putIfAbsent(control.code(), control));
-        List<Control> usable =
-                controls.stream().filter(control -> Layout.of(control, all) != null).toList();
+        List<Control> usable = controls.stream()
+                .filter(control -> Layout.of(control, all) != null)
+                .toList();
         List<Layout> layouts = usable.stream()
                 .map(control -> Layout.of(control, all))
                 .distinct()
@@ -56,7 +57,9 @@ final class Stock {
     /** Without the control, and without what cannot be used beside it. */
     Stock without(Control used) {
         return new Stock(
-                all, layouts, left.stream().filter(control -> !clash(control, used)).toList());
+                all,
+                layouts,
+                left.stream().filter(control -> !clash(control, used)).toList());
     }
 
     private static boolean clash(Control one, Control other) {

@@ -32,8 +32,7 @@ class ChannelPlannerTest {
     private static ChannelProblem sixChannels(int switched) {
         List<RadioFunction> functions = new ArrayList<>();
         for (String primary : List.of("aileron", "elevator", "rudder", "throttle")) {
-            functions.add(
-                    new RadioFunction(primary, primary, Kind.PROPORTIONAL, List.of(), Criticality.FLIGHT, false));
+            functions.add(new RadioFunction(primary, primary, Kind.PROPORTIONAL, List.of(), Criticality.FLIGHT, false));
         }
         functions.add(new RadioFunction(
                 "behaviour", "behaviour", Kind.SWITCHED, List.of("hand", "hold", "home"), Criticality.FLIGHT, false));
@@ -116,8 +115,8 @@ class ChannelPlannerTest {
 
     @Test
     void saysWhatIsMissingInsteadOfGuessing() {
-        ChannelProblem nothing = new ChannelProblem(
-                Radio.of(List.of(Radios.switched("lamp", DecodedBy.TABLE, Map.of()))), List.of());
+        ChannelProblem nothing =
+                new ChannelProblem(Radio.of(List.of(Radios.switched("lamp", DecodedBy.TABLE, Map.of()))), List.of());
         PlanAnswer answer = ChannelPlanner.plan(nothing);
         assertThat(answer.outcome()).isEqualTo(Outcome.NOT_KNOWN);
         assertThat(answer.missing()).containsExactly("the link and how many channels it has", "a switch");
@@ -132,16 +131,34 @@ class ChannelPlannerTest {
                         Radios.switched("lamp", DecodedBy.TABLE, Map.of("cruise", BOTH)),
                         Radios.switched("horn", DecodedBy.TABLE, Map.of("cruise", BOTH))),
                 Radios.phases("cruise"));
-        Channel seven = new Channel(
-                7,
-                "switch-1",
-                false,
-                List.of(new Channel.Carried("lamp", List.of("on", "off"), null)));
+        Channel seven =
+                new Channel(7, "switch-1", false, List.of(new Channel.Carried("lamp", List.of("on", "off"), null)));
         Radio radio = fresh.radio();
         PlanAnswer answer = ChannelPlanner.plan(new ChannelProblem(
                 new Radio(radio.link(), radio.controls(), radio.functions(), List.of(seven), List.of()),
                 fresh.phases()));
         assertThat(answer.channels()).extracting(Channel::number).containsExactly(1, 7);
         assertThat(answer.channels()).contains(seven);
+    }
+
+    @Test
+    void groupsOfTheRecordStayTogetherWhereThatCostsNothing() {
+        List<RadioFunction> functions = new ArrayList<>();
+        for (String code : List.of("lamp", "horn", "probe", "winch")) {
+            functions.add(Radios.switched(code, DecodedBy.TABLE, Map.of("cruise", Demand.select("on"))));
+        }
+        ChannelProblem fresh =
+                Radios.problem(RadioLink.of(2), Radios.switches(2, 2), functions, Radios.phases("cruise"));
+        List<Channel> recorded = List.of(
+                new Channel(1, "switch-1", false, List.of(carried("lamp"), carried("winch"))),
+                new Channel(2, "switch-0", false, List.of(carried("horn"), carried("probe"))));
+        Radio radio = fresh.radio();
+        PlanAnswer answer = ChannelPlanner.plan(new ChannelProblem(
+                new Radio(radio.link(), radio.controls(), functions, recorded, List.of()), fresh.phases()));
+        assertThat(answer.channels()).isEqualTo(recorded);
+    }
+
+    private static Channel.Carried carried(String function) {
+        return new Channel.Carried(function, List.of("off", "on"), null);
     }
 }

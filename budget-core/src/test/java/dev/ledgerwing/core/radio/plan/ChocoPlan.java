@@ -216,7 +216,8 @@ final class ChocoPlan {
 
         private boolean holdsGivenUp(int p, List<Integer> who, List<Integer> what) {
             for (NotNeeded given : problem.radio().notNeeded()) {
-                boolean holds = given.phases().isEmpty() || given.phases().contains(phases.get(p).code());
+                boolean holds = given.phases().isEmpty()
+                        || given.phases().contains(phases.get(p).code());
                 for (NotNeeded.FunctionState each : given.states()) {
                     boolean has = false;
                     for (int i = 0; i < who.size(); i++) {
@@ -268,10 +269,7 @@ final class ChocoPlan {
                 both.retainAll(may(f, q));
                 if (both.size() < functions.get(f).states().size()) {
                     model.addClausesBoolOrArrayEqualTrue(new BoolVar[] {
-                        chosen[p][way[0]].not(),
-                        chosen[q][way[1]].not(),
-                        on[f][c].not(),
-                        among(state[f][way[2]], both)
+                        chosen[p][way[0]].not(), chosen[q][way[1]].not(), on[f][c].not(), among(state[f][way[2]], both)
                     });
                 }
             }
@@ -322,13 +320,17 @@ final class ChocoPlan {
                     decoded(f, withLevel(state[f], preset[f], g), here);
                     if (g < k) {
                         model.addClausesBoolOrArrayEqualTrue(new BoolVar[] {
-                            on[f][c].not(), own, place.ne(g).boolVar(), state[f][g].eq(preset[f]).boolVar()
+                            on[f][c].not(),
+                            own,
+                            place.ne(g).boolVar(),
+                            state[f][g].eq(preset[f]).boolVar()
                         });
                     }
                 }
             }
             if (asks(OnLoss.PRESET)) {
-                model.addClausesBoolOrArrayEqualTrue(new BoolVar[] {own, place.lt(k).boolVar()});
+                model.addClausesBoolOrArrayEqualTrue(
+                        new BoolVar[] {own, place.lt(k).boolVar()});
             }
         }
 
@@ -355,8 +357,9 @@ final class ChocoPlan {
                     model.addClausesBoolOrArrayEqualTrue(new BoolVar[] {
                         when.not(), up.not(), levels[x - 1].lt(levels[x]).boolVar()
                     });
-                    model.addClausesBoolOrArrayEqualTrue(
-                            new BoolVar[] {when.not(), up, levels[x - 1].gt(levels[x]).boolVar()});
+                    model.addClausesBoolOrArrayEqualTrue(new BoolVar[] {
+                        when.not(), up, levels[x - 1].gt(levels[x]).boolVar()
+                    });
                 }
             }
         }

@@ -44,7 +44,9 @@ final class PlanBruteForce {
         for (Channel channel : channels) {
             channel.functions().forEach(code -> carried.merge(code, 1, Integer::sum));
             Control control = controls.get(String.valueOf(channel.control()));
-            if (control == null || !taken.add(control.code()) || !control.mixes().stream().allMatch(taken::add)) {
+            if (control == null
+                    || !taken.add(control.code())
+                    || !control.mixes().stream().allMatch(taken::add)) {
                 return false;
             }
             if (!isRight(problem, channel, control)) {
@@ -78,8 +80,7 @@ final class PlanBruteForce {
     private static boolean mayBeTogether(List<RadioFunction> group) {
         return group.size() == 1
                 || group.stream()
-                        .noneMatch(function ->
-                                function.criticality() == Criticality.FLIGHT || function.irreversible());
+                        .noneMatch(function -> function.criticality() == Criticality.FLIGHT || function.irreversible());
     }
 
     /** Whether a group is carried by a control in one way or another: all states at all positions are tried. */
@@ -153,7 +154,8 @@ final class PlanBruteForce {
             boolean any = false;
             for (String level : wanted == null ? function.states() : List.of(wanted)) {
                 List<String> row = new ArrayList<>(states.get(f));
-                boolean has = place < 0 || own || wanted == null || row.get(place).equals(wanted);
+                boolean has =
+                        place < 0 || own || wanted == null || row.get(place).equals(wanted);
                 if (own) {
                     row.add(place, level);
                 }
@@ -264,7 +266,8 @@ final class PlanBruteForce {
         for (int x = 0; x < positions(control); x++) {
             boolean here = (set & (1 << x)) != 0;
             for (int f = 0; f < group.size(); f++) {
-                here &= demanded.get(f).isEmpty() || demanded.get(f).equals(states.get(f).get(x));
+                here &= demanded.get(f).isEmpty()
+                        || demanded.get(f).equals(states.get(f).get(x));
             }
             if (here) {
                 return true;
@@ -277,7 +280,8 @@ final class PlanBruteForce {
         for (int p = 0; p < chosen.size(); p++) {
             for (int q = 0; q < chosen.size(); q++) {
                 Phase one = problem.phases().get(p);
-                boolean moves = p == q || one.next().contains(problem.phases().get(q).code());
+                boolean moves =
+                        p == q || one.next().contains(problem.phases().get(q).code());
                 if (moves && !isClear(new int[] {p, q}, chosen.get(p), chosen.get(q))) {
                     return false;
                 }

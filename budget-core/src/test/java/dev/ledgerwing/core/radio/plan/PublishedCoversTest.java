@@ -23,10 +23,7 @@ class PublishedCoversTest {
                 // Ndjountche, Digital Electronics 3 (Wiley), second example: (ABCD)(EF)
                 Arguments.of("A B C D E F", "A-B A-C A-D B-C B-D B-E C-D C-F E-F", 2),
                 // Myers, Asynchronous Circuit Design, lecture 5: abde, cfg, deh
-                Arguments.of(
-                        "a b c d e f g h",
-                        "a-b a-d a-e b-d b-e d-e b-c c-d c-f c-g f-g d-h e-h a-g",
-                        3),
+                Arguments.of("a b c d e f g h", "a-b a-d a-e b-d b-e d-e b-c c-d c-f c-g f-g d-h e-h a-g", 3),
                 // Mano, Digital Design, gated latch (from memory): (a,c,d)(b,e,f)
                 Arguments.of("a b c d e f", "a-b a-c a-d b-e b-f c-d e-f", 2));
     }
@@ -76,8 +73,8 @@ class PublishedCoversTest {
     /** Mano, Digital Design, gated latch (from memory): next state and output by column, one row of the table a phase. */
     @Test
     void mergesTheRowsOfTheGatedLatchToTwo() {
-        ChannelProblem latch = Radios.vectors(
-                DecodedBy.TABLE, "cab--0--", "-abe--1-", "ca-d0---", "c-bd---0", "f-be---1", "fa-e1---");
+        ChannelProblem latch =
+                Radios.vectors(DecodedBy.TABLE, "cab--0--", "-abe--1-", "ca-d0---", "c-bd---0", "f-be---1", "fa-e1---");
         assertThat(GroupNeed.leastPositions(latch, latch.switched())).hasValue(2);
     }
 

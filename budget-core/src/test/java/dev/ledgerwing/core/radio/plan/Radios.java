@@ -26,8 +26,7 @@ final class Radios {
         return switched(code, List.of("off", "on"), decoder, demands);
     }
 
-    static RadioFunction switched(
-            String code, List<String> states, DecodedBy decoder, Map<String, Demand> demands) {
+    static RadioFunction switched(String code, List<String> states, DecodedBy decoder, Map<String, Demand> demands) {
         return new RadioFunction(
                 code, code, Kind.SWITCHED, states, Criticality.MISSION, false, null, decoder, demands, null);
     }
@@ -53,7 +52,8 @@ final class Radios {
                 "never needed");
     }
 
-    static ChannelProblem problem(RadioLink link, List<Control> controls, List<RadioFunction> functions, List<Phase> phases) {
+    static ChannelProblem problem(
+            RadioLink link, List<Control> controls, List<RadioFunction> functions, List<Phase> phases) {
         return new ChannelProblem(new Radio(link, controls, functions, List.of(), List.of()), phases);
     }
 
@@ -62,7 +62,8 @@ final class Radios {
      * All is decoded by tables and everything may be had everywhere.
      */
     static ChannelProblem vectors(DecodedBy decoder, String... vectors) {
-        List<String> phases = IntStream.range(0, vectors.length).mapToObj(i -> "p" + i).toList();
+        List<String> phases =
+                IntStream.range(0, vectors.length).mapToObj(i -> "p" + i).toList();
         List<RadioFunction> functions = new ArrayList<>();
         for (int f = 0; f < vectors[0].length(); f++) {
             Map<String, Demand> demands = new TreeMap<>();

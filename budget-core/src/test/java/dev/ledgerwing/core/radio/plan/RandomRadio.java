@@ -40,9 +40,20 @@ final class RandomRadio {
         return new RandomRadio(seed, 5, 2, 3, 6).problem();
     }
 
-    /** Up to four functions, and switches of two and three positions: small enough to try everything. */
+    /** Up to four functions, and switches of two and three positions. */
     static ChannelProblem small(long seed) {
         return new RandomRadio(seed, 4, 2, 3).problem();
+    }
+
+    /** Up to three functions, and switches of two and three positions that are not mixed: small enough to try everything. */
+    static ChannelProblem tiny(long seed) {
+        ChannelProblem problem = new RandomRadio(seed, 3, 2, 3).problem();
+        Radio radio = problem.radio();
+        List<Control> plain = radio.controls().stream()
+                .filter(control -> control.kind() == Control.Kind.SWITCH)
+                .toList();
+        return new ChannelProblem(
+                new Radio(radio.link(), plain, radio.functions(), List.of(), radio.notNeeded()), problem.phases());
     }
 
     private ChannelProblem problem() {
@@ -90,7 +101,11 @@ final class RandomRadio {
                 "Function " + f,
                 Kind.SWITCHED,
                 states,
-                any(Criticality.MISSION, Criticality.MISSION, Criticality.CONVENIENCE, Criticality.CONVENIENCE,
+                any(
+                        Criticality.MISSION,
+                        Criticality.MISSION,
+                        Criticality.CONVENIENCE,
+                        Criticality.CONVENIENCE,
                         Criticality.FLIGHT),
                 random.nextInt(12) == 0,
                 random.nextInt(2) == 0 ? states.get(random.nextInt(states.size())) : null,
@@ -138,7 +153,8 @@ final class RandomRadio {
 
     private FunctionState state(RadioFunction function) {
         return new FunctionState(
-                function.code(), function.states().get(random.nextInt(function.states().size())));
+                function.code(),
+                function.states().get(random.nextInt(function.states().size())));
     }
 
     private Channel pin(List<RadioFunction> functions, List<Control> controls) {
@@ -147,8 +163,10 @@ final class RandomRadio {
                 .limit(many)
                 .map(function -> new Carried(function.code(), List.of(), null))
                 .toList();
-        @Nullable String control =
-                random.nextInt(4) == 0 ? null : controls.get(random.nextInt(controls.size())).code();
+        @Nullable
+        String control = random.nextInt(4) == 0
+                ? null
+                : controls.get(random.nextInt(controls.size())).code();
         return new Channel(1, control, true, carries);
     }
 
