@@ -167,6 +167,16 @@ final class Group {
         return apart;
     }
 
+    /** Whether it matters in this phase which of the positions that give a combination is chosen. */
+    boolean limited(int phase) {
+        for (Limit limit : limits) {
+            if (limit.one() == phase || limit.other() == phase) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     List<Limit> limits() {
         return limits;
     }

@@ -51,9 +51,9 @@ final class Levels {
         return count() == layout.positions();
     }
 
-    /** Whether the level is chosen in the phase of the requirement already, or may be for nothing, and has what it asks. */
+    /** Whether the level is chosen in the phase of the requirement already, or may be freely, and has what it asks. */
     boolean gives(int level, Requirement requirement) {
-        boolean free = group.anyOrderDoes() || ((serving[requirement.phase()] >> level) & 1) != 0;
+        boolean free = !group.limited(requirement.phase()) || ((serving[requirement.phase()] >> level) & 1) != 0;
         return free && every(level, requirement, true);
     }
 
