@@ -43,14 +43,15 @@ record BankRule(OutputStatement statement) {
         BankSetting setting = use.setting();
         String name = "“" + output.name() + "”";
         String bank = "bank " + use.bank().name();
-        PulseKind pulse = setting.pulse();
-        if (pulse != null && pulse != device.pulse()) {
+        if (setting.pulse() != device.pulse()) {
+            String inForce = use.bank().pulses().isEmpty()
+                    ? " gives one kind to all its outputs, and others there need " + words(setting.pulse())
+                    : " gives " + words(setting.pulse()) + " to all its outputs";
             findings.add(OutputFindings.about(
                     PULSE,
                     Verdict.BREAKS,
                     output.name(),
-                    name + " needs " + words(device.pulse()) + ", " + bank + " gives " + words(pulse)
-                            + " to all its outputs."));
+                    name + " needs " + words(device.pulse()) + ", " + bank + inForce + "."));
         }
         Double rateHz = setting.rateHz();
         if (rateHz != null) {
@@ -92,7 +93,7 @@ record BankRule(OutputStatement statement) {
         if (use.setting().rateHz() == null) {
             gaps.add("the rates it can give");
         }
-        if (use.setting().pulse() == null) {
+        if (use.bank().pulses().isEmpty()) {
             gaps.add("the kinds of pulse it can give");
         }
         gap(use, "the kind of pulse of ", output -> output.pulse() == null, gaps);

@@ -46,6 +46,6 @@ public record BankUse(BankSetting setting, List<Output> outputs) {
 
     /** The kind of pulse in force; null = not known, or nothing hangs on it. */
     public @Nullable PulseKind pulse() {
-        return outputs.isEmpty() ? null : setting.pulse();
+        return outputs.isEmpty() || bank().pulses().isEmpty() ? null : setting.pulse();
     }
 }

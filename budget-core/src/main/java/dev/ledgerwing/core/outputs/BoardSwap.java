@@ -12,6 +12,7 @@ import dev.ledgerwing.core.build.PartDeeds;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.Supply;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Puts another flight controller aboard, in the outputs and in the ledger at once. */
@@ -58,10 +59,11 @@ public final class BoardSwap {
                 line.needs());
     }
 
-    /** The first load is the board's own; without any there is nothing that says which rail it hangs on. */
+    /** The first load is the board's own; without any it hangs on no rail yet, which the power budget says. */
     private static List<ElectricalLoad> loads(List<ElectricalLoad> loads, Board board) {
         if (loads.isEmpty()) {
-            return loads;
+            boolean known = board.typicalA() != null || board.peakA() != null;
+            return known ? List.of(onNoRail(board)) : loads;
         }
         ElectricalLoad first = loads.get(0);
         ElectricalLoad changed = new ElectricalLoad(
@@ -75,5 +77,18 @@ public final class BoardSwap {
                 first.exclusiveGroup(),
                 first.lead());
         return Stream.concat(Stream.of(changed), loads.stream().skip(1)).toList();
+    }
+
+    private static ElectricalLoad onNoRail(Board board) {
+        return new ElectricalLoad(
+                null,
+                ElectricalLoad.Draws.CONSTANT_CURRENT,
+                board.typicalA(),
+                board.peakA(),
+                null,
+                null,
+                Map.of(),
+                null,
+                null);
     }
 }

@@ -38,6 +38,7 @@ public final class OutputFindings {
                             : "No flight controller is chosen yet: which of the candidates is aboard is not known."));
         }
         return Stream.of(
+                        new NeedRule(statement).findings(),
                         new PortRule(statement).findings(),
                         new BankRule(statement).findings(),
                         new PlaceRule(statement).findings())

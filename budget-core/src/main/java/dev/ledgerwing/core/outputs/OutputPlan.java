@@ -19,6 +19,7 @@ import java.util.Set;
 public final class OutputPlan {
 
     private static final int LONGEST_STEM = 30;
+    private static final int LONGEST_NAME = 200;
 
     private OutputPlan() {}
 
@@ -44,33 +45,56 @@ public final class OutputPlan {
         Set<String> codes = new HashSet<>();
         outputs.forEach(output -> codes.add(output.code()));
         for (Undriven missing : Undriven.of(build)) {
-            outputs.addAll(started(missing, codes));
+            outputs.addAll(started(missing, build.outputs().assignments(), codes));
         }
         return outputs;
     }
 
-    private static List<Output> started(Undriven missing, Set<String> codes) {
+    private static List<Output> started(Undriven missing, List<Output> recorded, Set<String> codes) {
         PartLine line = missing.line();
-        int count = Math.max(1, Math.min(missing.outputs(), missing.pieces()));
-        List<Output> started = new ArrayList<>();
+        List<Output> siblings = recorded.stream()
+                .filter(output -> output.drives().stream().anyMatch(driven -> driven.line().equals(line.id())))
+                .toList();
+        int count = count(missing);
         int pieces = Math.max(missing.pieces(), count);
+        List<Output> started = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             int here = pieces / count + (i < pieces % count ? 1 : 0);
-            String name = count == 1 ? line.name() : line.name() + " " + (i + 1);
-            started.add(new Output(
-                    code(line.name(), codes),
-                    name.length() > 200 ? line.name() : name,
-                    null,
-                    List.of(new Driven(line.id(), here)),
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    false));
+            boolean alone = count == 1 && siblings.isEmpty();
+            String name = alone ? line.name() : line.name() + " " + (siblings.size() + i + 1);
+            started.add(blank(code(line.name(), codes), name.length() > LONGEST_NAME ? line.name() : name, new Driven(line.id(), here), siblings));
         }
         return started;
+    }
+
+    /**
+     * A piece that hangs on a plug already gets another one only where the pieces of a part have several plugs each: who put
+     * two pieces on a Y-lead meant it.
+     */
+    private static int count(Undriven missing) {
+        int pieces = missing.pieces();
+        PartLine line = missing.line();
+        if (line.needs().outputs() > line.quantity()) {
+            return Math.max(missing.outputs(), Math.min(1, pieces));
+        }
+        return Math.max(Math.min(1, pieces), Math.min(missing.outputs(), pieces));
+    }
+
+    /** Equal pieces understand and bear the same: what is recorded of one of them goes for the others, but not how it is set up. */
+    private static Output blank(String code, String name, Driven drives, List<Output> siblings) {
+        Output like = siblings.isEmpty() ? null : siblings.get(0);
+        return new Output(
+                code,
+                name,
+                null,
+                List.of(drives),
+                like == null ? null : like.pulse(),
+                like == null ? null : like.maxRateHz(),
+                like == null ? null : like.wantedRateHz(),
+                null,
+                null,
+                null,
+                false);
     }
 
     private static String code(String name, Set<String> taken) {

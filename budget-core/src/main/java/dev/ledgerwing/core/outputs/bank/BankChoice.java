@@ -61,6 +61,12 @@ final class BankChoice {
         return setting == null ? CANNOT : costs.get(setting)[device];
     }
 
+    /** Whether it makes no difference which of the two a device hangs on. */
+    boolean isLike(BankChoice other) {
+        return capacity() == other.capacity()
+                && Arrays.deepEquals(costs.toArray(), other.costs.toArray());
+    }
+
     private static boolean beats(long[] one, long[] other) {
         for (int i = 0; i < one.length; i++) {
             if (one[i] > other[i]) {

@@ -3,6 +3,7 @@ package dev.ledgerwing.core.outputs.bank;
 import dev.ledgerwing.core.build.OutputBank;
 import dev.ledgerwing.core.outputs.bank.BankPlan.Placing;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -38,7 +39,8 @@ public final class BankPlanner {
     public static BankPlan plan(List<OutputBank> banks, List<Device> devices) {
         List<Device> apart = apart(devices);
         BankPlanner planner = new BankPlanner(banks, apart);
-        planner.search(0);
+        Distribution free = planner.distribution(0);
+        planner.search(0, new Step(null, free, free.cost()));
         return planner.written();
     }
 
@@ -50,23 +52,49 @@ public final class BankPlanner {
                 .toList();
     }
 
-    private void search(int bank) {
-        Distribution rest = distribution(bank);
-        if (rest.cost() + BankChoice.BANK * banksAtLeast(bank, rest.placed()) >= best[0]) {
-            return;
-        }
+    /** What comes out at least when one bank is set in one way; a setting of null leaves it free. */
+    private record Step(@Nullable Integer setting, Distribution rest, long bound) {}
+
+    /** Tries the most promising setting first, since a good plan found early spares the rest. */
+    private void search(int bank, Step last) {
         if (bank == banks.size()) {
-            best[0] = rest.cost() + BankChoice.BANK * banksAtLeast(bank, rest.placed());
+            best[0] = last.bound();
             System.arraycopy(chosen, 0, bestChosen, 0, chosen.length);
-            System.arraycopy(rest.bankOf(), 0, bestBankOf, 0, bestBankOf.length);
+            System.arraycopy(last.rest().bankOf(), 0, bestBankOf, 0, bestBankOf.length);
             return;
         }
-        for (int setting = 0; setting < banks.get(bank).settings().size(); setting++) {
-            chosen[bank] = setting;
-            search(bank + 1);
+        for (Step step : steps(bank)) {
+            if (step.bound() < best[0]) {
+                chosen[bank] = step.setting();
+                search(bank + 1, step);
+            }
         }
         chosen[bank] = null;
-        search(bank + 1);
+    }
+
+    private List<Step> steps(int bank) {
+        List<Step> steps = new ArrayList<>();
+        for (int setting = first(bank); setting < banks.get(bank).settings().size(); setting++) {
+            steps.add(step(bank, setting));
+        }
+        steps.add(step(bank, null));
+        steps.sort(Comparator.comparingLong(Step::bound));
+        return steps;
+    }
+
+    private Step step(int bank, @Nullable Integer setting) {
+        chosen[bank] = setting;
+        Distribution rest = distribution(bank + 1);
+        return new Step(setting, rest, rest.cost() + BankChoice.BANK * banksAtLeast(bank + 1, rest.placed()));
+    }
+
+    /** Of two equal banks in a row the second one is never set to what comes before the setting of the first one. */
+    private int first(int bank) {
+        if (bank == 0 || !banks.get(bank).isLike(banks.get(bank - 1))) {
+            return 0;
+        }
+        Integer before = chosen[bank - 1];
+        return before == null ? banks.get(bank).settings().size() : before;
     }
 
     /** The cheapest distribution while the banks from {@code undecided} on may still be set in any way. */

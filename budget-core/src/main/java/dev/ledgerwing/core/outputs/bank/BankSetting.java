@@ -12,10 +12,10 @@ import org.jspecify.annotations.Nullable;
  * How one bank is set: all its outputs share the timer, so there is one rate and one kind of pulse.
  *
  * @param rateHz null = the board's rates are not known
- * @param pulse null = the kinds the board can give are not known
+ * @param pulse one kind, also where the kinds the board can give are not known: any of them, but never two at once
  */
 public record BankSetting(
-        OutputBank bank, @Nullable Double rateHz, @Nullable PulseKind pulse) {
+        OutputBank bank, @Nullable Double rateHz, PulseKind pulse) {
 
     /** Every way it can be set, the slowest rate first: what nobody asks for does no good. */
     static List<BankSetting> of(OutputBank bank) {
@@ -25,10 +25,7 @@ public record BankSetting(
         if (rates.isEmpty()) {
             rates.add(null);
         }
-        List<@Nullable PulseKind> pulses = new ArrayList<>(bank.pulses());
-        if (pulses.isEmpty()) {
-            pulses.add(null);
-        }
+        List<PulseKind> pulses = bank.pulses().isEmpty() ? List.of(PulseKind.values()) : bank.pulses();
         for (PulseKind pulse : pulses) {
             for (Double rate : rates) {
                 settings.add(new BankSetting(bank, rate, pulse));
@@ -39,7 +36,7 @@ public record BankSetting(
 
     /** Whether the device can work in it, as far as is known. */
     public boolean serves(Device device) {
-        return (pulse == null || pulse == device.pulse()) && (rateHz == null || device.bears(rateHz));
+        return pulse == device.pulse() && (rateHz == null || device.bears(rateHz));
     }
 
     /** Whether the device has to do with less than it wants. */

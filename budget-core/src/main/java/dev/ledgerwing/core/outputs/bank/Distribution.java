@@ -59,9 +59,11 @@ final class Distribution {
             distance[bank] = costs[bank][device];
             lastMoved[bank] = device;
         }
-        for (int round = 0; round < banks; round++) {
+        boolean shorter = true;
+        while (shorter) {
+            shorter = false;
             for (int moved = 0; moved < device; moved++) {
-                relax(moved, distance, lastMoved);
+                shorter |= relax(moved, distance, lastMoved);
             }
         }
         long best = BankChoice.LEFT;
@@ -96,10 +98,11 @@ final class Distribution {
         follow(device, end, lastMoved);
     }
 
-    private void relax(int moved, long[] distance, int[] lastMoved) {
+    private boolean relax(int moved, long[] distance, int[] lastMoved) {
         int from = bankOf[moved];
+        boolean shorter = false;
         if (from == NONE || distance[from] == BankChoice.CANNOT) {
-            return;
+            return false;
         }
         for (int to = 0; to < room.length; to++) {
             if (to != from && costs[to][moved] != BankChoice.CANNOT) {
@@ -107,9 +110,11 @@ final class Distribution {
                 if (longer < distance[to]) {
                     distance[to] = longer;
                     lastMoved[to] = moved;
+                    shorter = true;
                 }
             }
         }
+        return shorter;
     }
 
     private void follow(int device, int end, int[] lastMoved) {
