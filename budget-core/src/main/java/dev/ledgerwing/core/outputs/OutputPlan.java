@@ -53,7 +53,8 @@ public final class OutputPlan {
     private static List<Output> started(Undriven missing, List<Output> recorded, Set<String> codes) {
         PartLine line = missing.line();
         List<Output> siblings = recorded.stream()
-                .filter(output -> output.drives().stream().anyMatch(driven -> driven.line().equals(line.id())))
+                .filter(output -> output.drives().stream()
+                        .anyMatch(driven -> driven.line().equals(line.id())))
                 .toList();
         int count = count(missing);
         int pieces = Math.max(missing.pieces(), count);
@@ -62,7 +63,11 @@ public final class OutputPlan {
             int here = pieces / count + (i < pieces % count ? 1 : 0);
             boolean alone = count == 1 && siblings.isEmpty();
             String name = alone ? line.name() : line.name() + " " + (siblings.size() + i + 1);
-            started.add(blank(code(line.name(), codes), name.length() > LONGEST_NAME ? line.name() : name, new Driven(line.id(), here), siblings));
+            started.add(blank(
+                    code(line.name(), codes),
+                    name.length() > LONGEST_NAME ? line.name() : name,
+                    new Driven(line.id(), here),
+                    siblings));
         }
         return started;
     }

@@ -51,7 +51,8 @@ class NeedRuleTest {
                 BOARD, List.of(servos("rudder", 1, 0), servos("flap", 1, 1)), output("flap", 1, new Driven("flap", 1)));
 
         assertThat(said(build, NeedRule.NEEDS))
-                .containsExactly("UNKNOWN: “Servo, rudder” does not say how many outputs it needs, and nothing drives it.");
+                .containsExactly(
+                        "UNKNOWN: “Servo, rudder” does not say how many outputs it needs, and nothing drives it.");
     }
 
     @Test

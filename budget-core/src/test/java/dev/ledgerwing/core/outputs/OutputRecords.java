@@ -65,8 +65,7 @@ final class OutputRecords {
 
     /** Four serial ports, one I²C bus, one CAN bus, two analogue inputs, 38 g. */
     static Board board(String code, OutputBank... banks) {
-        return new Board(
-                code, "Board " + code, Arrays.asList(banks), 4, 1, 1, 2, Mass.ofGrams(38), 0.2, 0.5, null);
+        return new Board(code, "Board " + code, Arrays.asList(banks), 4, 1, 1, 2, Mass.ofGrams(38), 0.2, 0.5, null);
     }
 
     /** A servo that bears 60 Hz and wants 50. */

@@ -63,8 +63,7 @@ final class BankChoice {
 
     /** Whether it makes no difference which of the two a device hangs on. */
     boolean isLike(BankChoice other) {
-        return capacity() == other.capacity()
-                && Arrays.deepEquals(costs.toArray(), other.costs.toArray());
+        return capacity() == other.capacity() && Arrays.deepEquals(costs.toArray(), other.costs.toArray());
     }
 
     private static boolean beats(long[] one, long[] other) {

@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param rateHz null = the board's rates are not known
  * @param pulse one kind, also where the kinds the board can give are not known: any of them, but never two at once
  */
-public record BankSetting(
-        OutputBank bank, @Nullable Double rateHz, PulseKind pulse) {
+public record BankSetting(OutputBank bank, @Nullable Double rateHz, PulseKind pulse) {
 
     /** Every way it can be set, the slowest rate first: what nobody asks for does no good. */
     static List<BankSetting> of(OutputBank bank) {
