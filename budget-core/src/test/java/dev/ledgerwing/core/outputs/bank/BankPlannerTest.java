@@ -167,6 +167,30 @@ class BankPlannerTest {
         assertThat(plan.belowWish()).isZero();
     }
 
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2})
+    void aFullBoardOfManyRatesAndKindsIsPlannedInAnyOrder(long seed) {
+        Random random = new Random(seed);
+        double[] rates = {50, 60, 100, 125, 200, 333, 400};
+        List<OutputBank> banks = IntStream.range(0, 8)
+                .mapToObj(i -> bank("B" + i, 1 + 4 * i, 4, rates))
+                .toList();
+        List<Device> devices = new ArrayList<>();
+        for (int i = 0; i < 32; i++) {
+            double max = rates[random.nextInt(rates.length)];
+            double wanted = Math.min(max, rates[random.nextInt(rates.length)]);
+            PulseKind kind = random.nextInt(4) == 0 ? PulseKind.ON_OFF : PulseKind.SERVO_PULSE;
+            devices.add(new Device("d" + i, null, kind, max, wanted, 2000));
+        }
+        List<Device> shuffled = new ArrayList<>(devices);
+        Collections.shuffle(shuffled, random);
+
+        BankPlan plan = BankPlanner.plan(banks, devices);
+
+        assertValid(plan, devices);
+        assertThat(score(BankPlanner.plan(banks, shuffled))).isEqualTo(score(plan));
+    }
+
     private static List<Integer> score(BankPlan plan) {
         return List.of(
                 plan.leftOver().size(),
