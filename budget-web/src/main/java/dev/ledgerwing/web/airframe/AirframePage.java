@@ -8,6 +8,8 @@ public enum AirframePage {
     MASS,
     BALANCE,
     POWER,
+    RADIO,
+    OUTPUTS,
     HISTORY,
     SHEETS;
 

@@ -9,7 +9,9 @@ import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.web.airframe.TitleBlock.Tile;
 import dev.ledgerwing.web.desk.CgFigure;
+import dev.ledgerwing.web.desk.OutputsFigure;
 import dev.ledgerwing.web.desk.PowerFigure;
+import dev.ledgerwing.web.desk.RadioFigure;
 import dev.ledgerwing.web.desk.Snapshot;
 import dev.ledgerwing.web.support.Moments;
 import java.util.List;
@@ -44,6 +46,8 @@ public class TitleBlocks {
                         mass(shown, open, figures),
                         balance(shown, open, figures),
                         power(shown, open),
+                        radio(shown, open),
+                        outputs(shown, open),
                         tile("History", AirframePage.HISTORY, open, code, revisions(shown)),
                         tile("Sheets", AirframePage.SHEETS, open, code, List.of("3", "build, balance, power"))));
     }
@@ -107,6 +111,28 @@ public class TitleBlocks {
                 verdict.word(),
                 powerWords(shown),
                 open == AirframePage.POWER);
+    }
+
+    private static Tile radio(Snapshot shown, AirframePage open) {
+        Verdict verdict = shown.review().verdict(Budget.RADIO);
+        return new Tile(
+                Budget.RADIO.title(),
+                AirframePage.RADIO.address(shown.build().airframe().code()),
+                verdict,
+                verdict.word(),
+                RadioFigure.of(shown.review().figures()).words(),
+                open == AirframePage.RADIO);
+    }
+
+    private static Tile outputs(Snapshot shown, AirframePage open) {
+        Verdict verdict = shown.review().verdict(Budget.OUTPUTS);
+        return new Tile(
+                Budget.OUTPUTS.title(),
+                AirframePage.OUTPUTS.address(shown.build().airframe().code()),
+                verdict,
+                verdict.word(),
+                OutputsFigure.of(shown.review().figures()).words(),
+                open == AirframePage.OUTPUTS);
     }
 
     /** {@code 18 % free at Main diode, 43 min}: the worst margin and where it is, and how long it flies. */

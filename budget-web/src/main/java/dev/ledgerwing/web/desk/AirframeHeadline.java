@@ -23,6 +23,10 @@ public record AirframeHeadline(
         CgFigure balance,
         Verdict powerVerdict,
         PowerFigure power,
+        Verdict radioVerdict,
+        RadioFigure radio,
+        Verdict outputsVerdict,
+        OutputsFigure outputs,
         int lineCount) {
 
     static AirframeHeadline of(AirframeRow row) {
@@ -48,6 +52,10 @@ public record AirframeHeadline(
                         row.aftLimitPercentMac),
                 row.powerVerdict,
                 new PowerFigure(row.powerMarginPercent, row.powerEnduranceMinutes),
+                row.radioVerdict,
+                new RadioFigure(row.radioChannelsNeeded, row.radioChannelsAvailable, row.radioSharedPairs),
+                row.outputsVerdict,
+                new OutputsFigure(row.outputsNeeded, row.outputsAvailable),
                 row.lineCount);
     }
 }

@@ -81,6 +81,27 @@ class AirframeRow {
     @Nullable
     Double powerEnduranceMinutes;
 
+    @Enumerated(EnumType.STRING)
+    Verdict radioVerdict;
+
+    @Nullable
+    Integer radioChannelsNeeded;
+
+    @Nullable
+    Integer radioChannelsAvailable;
+
+    @Nullable
+    Integer radioSharedPairs;
+
+    @Enumerated(EnumType.STRING)
+    Verdict outputsVerdict;
+
+    @Nullable
+    Integer outputsNeeded;
+
+    @Nullable
+    Integer outputsAvailable;
+
     int lineCount;
 
     /** What the headlines and the line rows were made by. */

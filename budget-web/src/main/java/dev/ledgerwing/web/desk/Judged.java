@@ -44,6 +44,22 @@ record Judged(Build build, BuildReview review) {
         return PowerFigure.of(review.figures());
     }
 
+    Verdict radioVerdict() {
+        return review.verdict(Budget.RADIO);
+    }
+
+    RadioFigure radio() {
+        return RadioFigure.of(review.figures());
+    }
+
+    Verdict outputsVerdict() {
+        return review.verdict(Budget.OUTPUTS);
+    }
+
+    OutputsFigure outputs() {
+        return OutputsFigure.of(review.figures());
+    }
+
     Verdict massVerdict() {
         return review.verdicts().getOrDefault(Budget.MASS, Verdict.UNKNOWN);
     }

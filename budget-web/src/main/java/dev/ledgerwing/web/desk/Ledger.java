@@ -116,6 +116,7 @@ class Ledger {
         airframe.powerVerdict = judged.powerVerdict();
         airframe.powerMarginPercent = judged.power().marginPercent();
         airframe.powerEnduranceMinutes = judged.power().enduranceMinutes();
+        showRadioAndOutputs(airframe, judged);
         airframe.lineCount = judged.build().lines().size();
         airframe.cacheVersion = CACHE_VERSION;
     }
@@ -129,6 +130,17 @@ class Ledger {
         airframe.aftLimitXMm = balance.aftMm();
         airframe.forwardLimitPercentMac = balance.forwardPercent();
         airframe.aftLimitPercentMac = balance.aftPercent();
+    }
+
+    private static void showRadioAndOutputs(AirframeRow airframe, Judged judged) {
+        RadioFigure radio = judged.radio();
+        airframe.radioVerdict = judged.radioVerdict();
+        airframe.radioChannelsNeeded = radio.channelsNeeded();
+        airframe.radioChannelsAvailable = radio.channelsAvailable();
+        airframe.radioSharedPairs = radio.sharedPairs();
+        airframe.outputsVerdict = judged.outputsVerdict();
+        airframe.outputsNeeded = judged.outputs().needed();
+        airframe.outputsAvailable = judged.outputs().available();
     }
 
     /** Makes headlines and line rows anew from the newest record. */

@@ -28,6 +28,10 @@ record FleetView(List<Row> rows, List<Event> lately) {
             String balance,
             Verdict powerVerdict,
             String power,
+            Verdict radioVerdict,
+            String radio,
+            Verdict outputsVerdict,
+            String outputs,
             String change,
             String title) {}
 
@@ -50,7 +54,11 @@ record FleetView(List<Row> rows, List<Event> lately) {
     }
 
     private static Verdict worst(AirframeHeadline headline) {
-        return headline.massVerdict().worseOf(headline.balanceVerdict()).worseOf(headline.powerVerdict());
+        return headline.massVerdict()
+                .worseOf(headline.balanceVerdict())
+                .worseOf(headline.powerVerdict())
+                .worseOf(headline.radioVerdict())
+                .worseOf(headline.outputsVerdict());
     }
 
     private static double marginShare(AirframeHeadline headline) {
@@ -78,6 +86,10 @@ record FleetView(List<Row> rows, List<Event> lately) {
                 headline.balance().words(figures),
                 headline.powerVerdict(),
                 headline.power().words(),
+                headline.radioVerdict(),
+                headline.radio().words(),
+                headline.outputsVerdict(),
+                headline.outputs().words(),
                 "r" + headline.number() + " · " + headline.author() + " · " + moments.text(headline.moment()),
                 headline.title());
     }
