@@ -23,6 +23,37 @@ public final class RadioDeeds {
                 .withControls(left);
     }
 
+    /**
+     * Puts functions in the place of those there are, some with other names for their states: channels and combinations given up
+     * follow the new names.
+     *
+     * @param functions with demands and signal loss in the new names already
+     * @param renamed by the code of the function
+     */
+    public static Build withFunctions(Build build, List<RadioFunction> functions, Map<String, StateRenaming> renamed) {
+        Radio radio = build.radio();
+        List<Channel> channels = radio.channels().stream()
+                .map(channel -> channel.withCarries(channel.carries().stream()
+                        .map(carried -> of(renamed, carried.function()).of(carried))
+                        .toList()))
+                .toList();
+        List<NotNeeded> notNeeded = radio.notNeeded().stream()
+                .map(given -> new NotNeeded(
+                        given.id(),
+                        given.phases(),
+                        given.states().stream()
+                                .map(each -> of(renamed, each.function()).of(each))
+                                .toList(),
+                        given.by(),
+                        given.why()))
+                .toList();
+        return build.withRadio(new Radio(radio.link(), radio.controls(), functions, channels, notNeeded));
+    }
+
+    private static StateRenaming of(Map<String, StateRenaming> renamed, String function) {
+        return renamed.getOrDefault(function, StateRenaming.NONE);
+    }
+
     /** Removes a candidate; where it was the one aboard, none is. */
     public static Build withoutBoard(Build build, String code) {
         FittedBoard fitted = build.outputs().fitted();

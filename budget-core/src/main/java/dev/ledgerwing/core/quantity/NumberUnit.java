@@ -30,7 +30,12 @@ public enum NumberUnit {
             "°",
             "a longitude such as 7.5, 7.5° E or −70.6",
             Map.of("°", 1.0, "e", 1.0, "°e", 1.0, "° e", 1.0, "w", -1.0, "°w", -1.0, "° w", -1.0)),
-    METRE("m", "a height such as 120, 800 m or 1.2 km", Map.of("m", 1.0, "metres", 1.0, "km", 1000.0, "ft", 0.3048));
+    METRE("m", "a height such as 120, 800 m or 1.2 km", Map.of("m", 1.0, "metres", 1.0, "km", 1000.0, "ft", 0.3048)),
+    /** Spelt with the micro sign or the Greek letter. */
+    MICROSECOND(
+            "µs",
+            "a time such as 1500, 900 µs or 2.2 ms",
+            Map.of("\u00b5s", 1.0, "\u03bcs", 1.0, "us", 1.0, "ms", 1000.0));
 
     private final String symbol;
     private final String expected;

@@ -52,6 +52,46 @@ class RadioDeedsTest {
         assertThat(without.radio().functions().get(1).demandByPhase()).isEqualTo(Map.of());
     }
 
+    @Test
+    void aStateGoesByItsNewNameWhereverItIsMentioned() {
+        StateRenaming renaming = new StateRenaming(Map.of("up", "stowed"));
+        List<RadioFunction> functions = build.radio().functions().stream()
+                .map(each -> each.code().equals("gear") ? renamed(each, renaming) : each)
+                .toList();
+        NotNeeded given = new NotNeeded("N9", List.of(), states(), "Mara", "never flown");
+        Build before = build.withNotNeeded(List.of(given));
+
+        Build after = RadioDeeds.withFunctions(before, functions, Map.of("gear", renaming));
+
+        assertThat(after.radio().functions().get(0).states()).containsExactly("stowed", "down");
+        assertThat(after.radio().functions().get(0).demandByPhase().toString())
+                .isEqualTo(before.radio()
+                        .functions()
+                        .get(0)
+                        .demandByPhase()
+                        .toString()
+                        .replace("up", "stowed"));
+        assertThat(after.radio().channels().toString())
+                .isEqualTo(before.radio().channels().toString().replace("up", "stowed"))
+                .contains("stowed");
+        assertThat(after.radio().notNeeded().get(0).states())
+                .containsExactly(new FunctionState("gear", "stowed"), new FunctionState("lights", "off"));
+    }
+
+    private static RadioFunction renamed(RadioFunction was, StateRenaming renaming) {
+        return new RadioFunction(
+                was.code(),
+                was.name(),
+                was.kind(),
+                was.states().stream().map(renaming::of).toList(),
+                was.criticality(),
+                was.irreversible(),
+                was.onSignalLoss() == null ? null : renaming.of(was.onSignalLoss()),
+                was.decodedBy(),
+                renaming.of(was.demandByPhase()),
+                was.otherwiseBy());
+    }
+
     private static List<FunctionState> states() {
         return List.of(new FunctionState("gear", "up"), new FunctionState("lights", "off"));
     }

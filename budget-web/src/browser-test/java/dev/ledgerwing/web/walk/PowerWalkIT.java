@@ -120,7 +120,7 @@ class PowerWalkIT {
     }
 
     private static void nameTheFunction(Page page) {
-        page.navigate(POWER + "/functions");
+        page.navigate("/airframes/snipe/radio/functions");
         page.getByText("Add a function").click();
         page.locator("[name='function.0.name']").fill("Aileron");
         page.locator("[name='function.0.kind']").selectOption("PROPORTIONAL");

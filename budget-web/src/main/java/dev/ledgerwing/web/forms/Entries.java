@@ -80,10 +80,15 @@ public final class Entries {
         String text = typed.text(field);
         if (text.length() > longest) {
             trouble(field, "This has at most " + longest + " characters.");
-        } else if (!PLAIN.matcher(text).matches()) {
+        } else if (!isPlain(text)) {
             trouble(field, "Please leave out line breaks and invisible characters.");
         }
         return text;
+    }
+
+    /** Whether nothing in it is invisible or breaks the line. */
+    public static boolean isPlain(String text) {
+        return PLAIN.matcher(text).matches();
     }
 
     public <E extends Enum<E>> E choice(String field, E[] values) {
@@ -94,6 +99,11 @@ public final class Entries {
             trouble(field, "Please choose one from the list.");
         }
         return found.orElse(values[0]);
+    }
+
+    /** One of several; an empty field is none. */
+    public <E extends Enum<E>> @Nullable E choiceOrNone(String field, E[] values) {
+        return typed.text(field).isEmpty() ? null : choice(field, values);
     }
 
     /** A place along an axis, at most 100 m from the datum either way. */

@@ -6,11 +6,13 @@ import java.util.regex.Pattern;
 
 /**
  * The buttons that change the rows of a list while nothing is saved: {@code add:list}, {@code add:list:KIND} for a row of that
- * kind, {@code remove:list:2}, {@code earlier:list:2} and {@code later:list:2}.
+ * kind, {@code remove:list:2}, {@code earlier:list:2} and {@code later:list:2}; and {@code look}, which only shows what follows
+ * from what was typed.
  */
 final class RowButton {
 
     private static final String NAME = "row";
+    private static final String LOOK = "look";
     private static final Pattern ADD = Pattern.compile("add:([\\w.]+)(?::(\\w+))?");
     private static final Pattern OTHER = Pattern.compile("(remove|earlier|later):([\\w.]+):(\\d{1,2})");
 
@@ -18,6 +20,9 @@ final class RowButton {
 
     /** What was typed with the rows as that button wants them; nothing where none was pressed. */
     static Optional<Typed> pressed(Typed typed) {
+        if (typed.text(NAME).equals(LOOK)) {
+            return Optional.of(typed);
+        }
         Matcher add = ADD.matcher(typed.text(NAME));
         if (add.matches()) {
             String list = add.group(1);

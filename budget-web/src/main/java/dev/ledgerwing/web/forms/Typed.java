@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.util.MultiValueMap;
 
 /**
@@ -30,9 +31,14 @@ public record Typed(Map<String, List<String>> texts) {
 
     public static Typed of(MultiValueMap<String, String> sent) {
         Map<String, List<String>> texts = new HashMap<>();
-        sent.forEach((field, values) -> texts.put(
-                field, values.stream().map(each -> each == null ? "" : each).toList()));
+        sent.forEach((field, values) ->
+                texts.put(field, values.stream().map(Typed::asShown).toList()));
         return new Typed(texts);
+    }
+
+    /** Browsers send two characters for the end of a line; what was left untouched must still be what was shown. */
+    private static String asShown(@Nullable String sent) {
+        return sent == null ? "" : sent.replace("\r\n", "\n");
     }
 
     /** What stands in a field, without surrounding space; empty where nothing does. */

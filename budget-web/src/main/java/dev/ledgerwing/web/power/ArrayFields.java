@@ -3,6 +3,7 @@ package dev.ledgerwing.web.power;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.SolarArray;
 import dev.ledgerwing.core.build.SolarArray.Connection;
+import dev.ledgerwing.web.forms.Choices;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.Shown;
 import org.jspecify.annotations.Nullable;
@@ -44,8 +45,8 @@ final class ArrayFields {
         Double faces = entries.amount("faces", PowerBounds.HEADING);
         Connection connection = entries.choice("connection", Connection.values());
         Double tracker = entries.amount("tracker", PowerBounds.SHARE);
-        String stop = entries.code(
-                "stop", PowerChoices.names(build.radio().functions()).keySet());
+        String stop =
+                entries.code("stop", Choices.names(build.radio().functions()).keySet());
         return entries.areFine()
                 ? new SolarArray(
                         maxPowerW,

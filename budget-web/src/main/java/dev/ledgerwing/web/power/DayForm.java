@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.SolarDay;
 import dev.ledgerwing.web.desk.Deed;
 import dev.ledgerwing.web.forms.Bounds;
+import dev.ledgerwing.web.forms.Choices;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.Shown;
 import java.time.LocalDate;
@@ -48,7 +49,7 @@ record DayForm(LocalDate today) implements PowerForm {
                 "isNew",
                 build.power().day() == null,
                 "phases",
-                PowerChoices.optional("the one that stretches", PowerChoices.names(build.phases())));
+                Choices.optional("the one that stretches", Choices.names(build.phases())));
     }
 
     @Override
@@ -62,7 +63,7 @@ record DayForm(LocalDate today) implements PowerForm {
         Double chain = needed("chain", PowerBounds.SHARE, entries);
         Double charge = needed("charge", PowerBounds.CHARGE, entries);
         Double heading = entries.amount("heading", PowerBounds.HEADING);
-        String phase = entries.code("phase", PowerChoices.names(seen.phases()).keySet());
+        String phase = entries.code("phase", Choices.names(seen.phases()).keySet());
         if (!entries.areFine()) {
             return Optional.empty();
         }

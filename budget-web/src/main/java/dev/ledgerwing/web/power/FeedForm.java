@@ -6,6 +6,7 @@ import dev.ledgerwing.core.build.FeedElement;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.report.drawing.PowerPictures;
 import dev.ledgerwing.web.desk.Deed;
+import dev.ledgerwing.web.forms.Choices;
 import dev.ledgerwing.web.forms.Elements;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.Shown;
@@ -50,13 +51,13 @@ record FeedForm(@Nullable String code) implements PowerForm {
         Map<String, Object> around = new LinkedHashMap<>();
         around.put("isNew", feed == null);
         around.put("heading", feed == null ? "New feed" : "Feed " + feed.name());
-        around.put("sources", PowerChoices.names(build.power().sources()));
-        around.put("rails", PowerChoices.names(build.power().rails()));
-        around.put("from", PowerChoices.optional(PowerChoices.PLEASE, PowerChoices.ends(build)));
+        around.put("sources", Choices.names(build.power().sources()));
+        around.put("rails", Choices.names(build.power().rails()));
+        around.put("from", Choices.optional(PowerChoices.PLEASE, PowerChoices.ends(build)));
         around.put(
                 "to",
-                PowerChoices.optional(
-                        PowerChoices.PLEASE, PowerChoices.names(build.power().rails())));
+                Choices.optional(
+                        PowerChoices.PLEASE, Choices.names(build.power().rails())));
         around.put("kinds", PowerChoices.elements());
         around.put("gauges", PowerChoices.gauges());
         around.put("routings", PowerChoices.routings());
@@ -85,7 +86,7 @@ record FeedForm(@Nullable String code) implements PowerForm {
     /** The feed as typed; nothing where something is wrong. */
     private Optional<Feed> feed(Entries entries, Build build) {
         Map<String, String> ends = PowerChoices.ends(build);
-        Map<String, String> rails = PowerChoices.names(build.power().rails());
+        Map<String, String> rails = Choices.names(build.power().rails());
         String typedName = entries.line("name", LONGEST_NAME);
         String from = entries.needed(
                 "from", entries.code("from", ends.keySet()), "", "Please choose the source or rail it comes from.");

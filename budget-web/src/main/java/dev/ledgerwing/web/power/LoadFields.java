@@ -5,6 +5,7 @@ import dev.ledgerwing.core.build.ElectricalLoad;
 import dev.ledgerwing.core.build.ElectricalLoad.Draws;
 import dev.ledgerwing.core.build.Phase;
 import dev.ledgerwing.core.build.WireRun;
+import dev.ledgerwing.web.forms.Choices;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.Shown;
 import java.util.ArrayList;
@@ -90,7 +91,7 @@ final class LoadFields {
     private static @Nullable String rail(String field, Entries entries, Build build) {
         return entries.typed().text(field).equals(ON_NONE)
                 ? null
-                : entries.code(field, PowerChoices.names(build.power().rails()).keySet());
+                : entries.code(field, Choices.names(build.power().rails()).keySet());
     }
 
     /** How much of each phase it runs; an empty field is a phase that is not named. */

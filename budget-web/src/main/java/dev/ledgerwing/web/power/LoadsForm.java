@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.ElectricalLoad;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.web.desk.Deed;
+import dev.ledgerwing.web.forms.Choices;
 import dev.ledgerwing.web.forms.Elements;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.Shown;
@@ -35,7 +36,7 @@ record LoadsForm(String line) implements PowerForm {
     @Override
     public Map<String, Object> surroundings(Build build, Entries entries) {
         Map<String, Object> around = new LinkedHashMap<>();
-        Map<String, String> rails = PowerChoices.names(build.power().rails());
+        Map<String, String> rails = Choices.names(build.power().rails());
         rails.put(LoadFields.ON_NONE, "no rail yet");
         around.put("part", build.line(line).map(PartLine::name).orElse("a part that is not there any more"));
         around.put("quantity", build.line(line).map(PartLine::quantity).orElse(1));

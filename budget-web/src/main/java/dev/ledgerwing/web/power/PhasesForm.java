@@ -6,6 +6,8 @@ import dev.ledgerwing.core.build.Phase;
 import dev.ledgerwing.core.build.SolarDay;
 import dev.ledgerwing.core.build.SupplyDeeds;
 import dev.ledgerwing.web.desk.Deed;
+import dev.ledgerwing.web.forms.Choices;
+import dev.ledgerwing.web.forms.CodedRows;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.Shown;
 import dev.ledgerwing.web.forms.Typed;
@@ -64,7 +66,7 @@ final class PhasesForm implements PowerForm {
                 "names", names,
                 "gone", rows.goneCodes(),
                 "going", rows.gone().stream().map(phase -> going(phase, build)).toList(),
-                "loadCases", PowerChoices.optional("as designed: " + design, PowerChoices.names(build.loadCases())));
+                "loadCases", Choices.optional("as designed: " + design, Choices.names(build.loadCases())));
     }
 
     /** What goes with a phase, in words. */

@@ -27,7 +27,6 @@ class PowerForms {
     PowerForm named(String name) {
         return switch (name) {
             case "phases" -> new PhasesForm();
-            case "functions" -> new FunctionsForm();
             case "rules" -> new RulesForm();
             case "day" -> new DayForm(LocalDate.ofInstant(clock.instant(), clock.getZone()));
             default -> throw nothing();

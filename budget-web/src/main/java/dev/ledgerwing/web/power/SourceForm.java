@@ -8,6 +8,7 @@ import dev.ledgerwing.core.build.PowerSource.Kind;
 import dev.ledgerwing.core.build.SolarArray;
 import dev.ledgerwing.core.build.SupplyDeeds;
 import dev.ledgerwing.web.desk.Deed;
+import dev.ledgerwing.web.forms.Choices;
 import dev.ledgerwing.web.forms.Elements;
 import dev.ledgerwing.web.forms.Entries;
 import dev.ledgerwing.web.forms.Shown;
@@ -81,13 +82,12 @@ record SourceForm(@Nullable String code, Kind kind) implements PowerForm {
         around.put("kind", inAddress(kind));
         around.put("kinds", kinds());
         around.put("heading", source == null ? "New source: " + word(kind) : "Source " + source.name());
-        around.put("parts", PowerChoices.optional("none of the ledger", PowerChoices.names(build.lines())));
+        around.put("parts", Choices.optional("none of the ledger", Choices.names(build.lines())));
         around.put("chemistries", PowerChoices.chemistries());
         around.put("connections", PowerChoices.connections());
         around.put(
                 "functions",
-                PowerChoices.optional(
-                        "nothing", PowerChoices.names(build.radio().functions())));
+                Choices.optional("nothing", Choices.names(build.radio().functions())));
         around.put("feeds", source == null ? List.of() : feeds(build, source.code()));
         return around;
     }
@@ -95,7 +95,7 @@ record SourceForm(@Nullable String code, Kind kind) implements PowerForm {
     @Override
     public Optional<Deed> deed(Entries entries, Build seen) {
         String name = entries.name("name", "Please name the source.");
-        String part = entries.code("part", PowerChoices.names(seen.lines()).keySet());
+        String part = entries.code("part", Choices.names(seen.lines()).keySet());
         Pack pack = kind == Kind.BATTERY ? PackFields.pack(entries) : null;
         SolarArray array = kind == Kind.SOLAR ? ArrayFields.array(entries, seen) : null;
         Double outputV = kind == Kind.EXTERNAL ? entries.amount("output", PowerBounds.OUTPUT_VOLTAGE) : null;

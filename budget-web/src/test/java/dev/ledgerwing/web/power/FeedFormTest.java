@@ -14,6 +14,7 @@ import dev.ledgerwing.core.build.Regulator;
 import dev.ledgerwing.core.build.WireRun;
 import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.web.balance.FormWalk;
+import dev.ledgerwing.web.forms.Troubles;
 import dev.ledgerwing.web.support.Browser.Page;
 import java.util.HashMap;
 import java.util.List;

@@ -13,6 +13,7 @@ import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.WireRun;
 import dev.ledgerwing.core.quantity.Length;
 import dev.ledgerwing.web.balance.FormWalk;
+import dev.ledgerwing.web.forms.Troubles;
 import dev.ledgerwing.web.support.Browser.Page;
 import java.util.HashMap;
 import java.util.List;
@@ -192,7 +193,8 @@ class LoadsFormTest extends PowerFormWalk {
     void withoutFunctionsThePageLeadsToNamingThem() {
         others(build -> build.withFunctions(List.of()));
         Page form = browser.open(power + SERVO);
-        assertThat(form.document().select("a[href=" + power + "/functions]")).hasSize(1);
+        assertThat(form.document().select("a[href=/airframes/" + code + "/radio/functions]"))
+                .hasSize(1);
         assertThat(browser.open(power + "/loads/L99").status()).isEqualTo(404);
     }
 

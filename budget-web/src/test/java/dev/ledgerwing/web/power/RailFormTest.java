@@ -6,6 +6,7 @@ import dev.ledgerwing.core.build.Feed;
 import dev.ledgerwing.core.build.PowerSource;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.web.balance.FormWalk;
+import dev.ledgerwing.web.forms.Troubles;
 import dev.ledgerwing.web.support.Browser.Page;
 import java.util.List;
 import java.util.Map;

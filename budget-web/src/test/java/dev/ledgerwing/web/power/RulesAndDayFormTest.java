@@ -6,6 +6,7 @@ import dev.ledgerwing.core.build.Phase;
 import dev.ledgerwing.core.build.PowerRules;
 import dev.ledgerwing.core.build.SolarDay;
 import dev.ledgerwing.web.balance.FormWalk;
+import dev.ledgerwing.web.forms.Troubles;
 import dev.ledgerwing.web.support.Browser.Page;
 import java.time.LocalDate;
 import java.util.HashMap;

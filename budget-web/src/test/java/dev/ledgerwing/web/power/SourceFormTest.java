@@ -9,6 +9,7 @@ import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.build.Rail;
 import dev.ledgerwing.core.build.SolarArray;
 import dev.ledgerwing.web.balance.FormWalk;
+import dev.ledgerwing.web.forms.Troubles;
 import dev.ledgerwing.web.support.Browser.Page;
 import java.util.HashMap;
 import java.util.List;

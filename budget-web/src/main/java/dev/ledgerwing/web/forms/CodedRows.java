@@ -1,8 +1,6 @@
-package dev.ledgerwing.web.power;
+package dev.ledgerwing.web.forms;
 
 import dev.ledgerwing.core.build.Element;
-import dev.ledgerwing.web.forms.Elements;
-import dev.ledgerwing.web.forms.Typed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -14,24 +12,25 @@ import java.util.regex.Pattern;
  * @param list the list that the rows belong to
  * @param seen the elements of the record that the form was made from
  */
-record CodedRows<E extends Element>(String list, Typed typed, List<E> seen) {
+public record CodedRows<E extends Element>(String list, Typed typed, List<E> seen) {
 
     private static final Pattern CODE = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
-    int count() {
+    public int count() {
         return typed.rows(list);
     }
 
-    String row(int index) {
+    public String row(int index) {
         return list + "." + index;
     }
 
     /** The code of each row; empty for one without a name yet. */
-    List<String> codes() {
+    public List<String> codes() {
         List<String> codes = new ArrayList<>();
         for (int i = 0; i < count(); i++) {
             String given = typed.text(row(i) + ".code");
-            codes.add(CODE.matcher(given).matches() && !codes.contains(given) ? given : "");
+            boolean known = CODE.matcher(given).matches() || Elements.find(seen, given) != null;
+            codes.add(known && !codes.contains(given) ? given : "");
         }
         for (int i = 0; i < count(); i++) {
             String name = typed.text(row(i) + ".name");
@@ -51,7 +50,7 @@ record CodedRows<E extends Element>(String list, Typed typed, List<E> seen) {
     }
 
     /** The elements whose rows were taken out. */
-    List<E> gone() {
+    public List<E> gone() {
         List<String> gone = typed.gone(list);
         List<String> codes = codes();
         return seen.stream()
@@ -59,12 +58,12 @@ record CodedRows<E extends Element>(String list, Typed typed, List<E> seen) {
                 .toList();
     }
 
-    List<String> goneCodes() {
+    public List<String> goneCodes() {
         return gone().stream().map(Element::id).toList();
     }
 
     /** The elements as typed, and behind them those that were not in the form. */
-    List<E> withOthers(List<E> wanted) {
+    public List<E> withOthers(List<E> wanted) {
         List<E> all = new ArrayList<>(wanted);
         List<String> gone = goneCodes();
         seen.stream()

@@ -1,22 +1,18 @@
-package dev.ledgerwing.web.power;
+package dev.ledgerwing.web.forms;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.quantity.Figures;
-import dev.ledgerwing.web.forms.Entries;
-import dev.ledgerwing.web.forms.RecordForm;
-import dev.ledgerwing.web.forms.Shown;
-import dev.ledgerwing.web.forms.Typed;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** What a form says of what was typed, asked without a server. */
-record Troubles(RecordForm form, Build build, Map<String, String> good) {
+public record Troubles(RecordForm form, Build build, Map<String, String> good) {
 
     /** Spoils one field of what is good, and checks that the sentence stands there and nothing is to be done. */
-    void say(String field, String typed, String sentence) {
+    public void say(String field, String typed, String sentence) {
         Map<String, String> wrong = new HashMap<>(good);
         wrong.put(field, typed == null ? "" : typed);
         Entries entries = entries(wrong);
@@ -26,7 +22,7 @@ record Troubles(RecordForm form, Build build, Map<String, String> good) {
     }
 
     /** Checks that the same texts are taken as they stand, so that what is said is said of the spoilt field. */
-    void sayNothingOfWhatIsGood() {
+    public void sayNothingOfWhatIsGood() {
         Entries entries = entries(good);
         assertThat(form.deed(entries, build)).isPresent();
         assertThat(entries.areFine()).isTrue();
