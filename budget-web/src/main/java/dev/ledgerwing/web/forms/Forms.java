@@ -23,6 +23,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 public class Forms {
 
     private static final int LONGEST_REASON = 500;
+    private static final String REASON = "reason";
 
     private final Desk desk;
     private final Readings readings;
@@ -70,7 +71,7 @@ public class Forms {
             return page(form, seen, new Entries(otherRows.get(), shown), answering.model());
         }
         Entries entries = new Entries(sent.typed(), shown);
-        String reason = entries.line("reason", LONGEST_REASON);
+        String reason = entries.line(REASON, LONGEST_REASON);
         Optional<Deed> deed = form.deed(entries, seen.build());
         if (deed.isEmpty() || !entries.areFine()) {
             if (!entries.areFine()) {
@@ -104,10 +105,12 @@ public class Forms {
         return sentences;
     }
 
-    /** Does something that needs no form, and leads back to {@code page}. */
+    /** Does something that needs no form but perhaps a reason, and leads back to {@code page}. */
     public String act(Deed deed, Sent sent, AirframePage page, RedirectAttributes after) {
-        Outcome outcome =
-                desk.change(sent.seen(), deed, new Signature(sent.member().name(), ""));
+        String reason = sent.typed().text(REASON);
+        Signature signature = new Signature(
+                sent.member().name(), reason.substring(0, Math.min(reason.length(), LONGEST_REASON)));
+        Outcome outcome = desk.change(sent.seen(), deed, signature);
         if (!landings.tell(outcome, sent.seen(), sent.member().figures(), after)) {
             after.addFlashAttribute("problems", Landings.sentences(outcome));
         }

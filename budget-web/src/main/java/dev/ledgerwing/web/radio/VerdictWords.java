@@ -1,0 +1,56 @@
+package dev.ledgerwing.web.radio;
+
+import dev.ledgerwing.core.radio.RadioStatement;
+import org.jspecify.annotations.Nullable;
+
+/** Whether everything finds its channel, in one sentence. */
+final class VerdictWords {
+
+    private VerdictWords() {}
+
+    static String of(RadioStatement radio) {
+        return switch (radio.proposed().outcome()) {
+            case NOT_KNOWN -> notKnown(radio);
+            case DOES_NOT_FIT -> doesNotFit(radio);
+            case FITS -> fits(radio);
+        };
+    }
+
+    private static String notKnown(RadioStatement radio) {
+        String missing = RadioNames.all(radio.proposed().missing().stream());
+        return "Whether everything finds a channel is not known yet" + (missing.isEmpty() ? "." : ": " + missing + ".");
+    }
+
+    private static String doesNotFit(RadioStatement radio) {
+        Integer needed = radio.channelsNeeded();
+        Integer available = radio.channelsAvailable();
+        return needed == null || available == null || needed <= available
+                ? "With these controls it does not fit, however many channels the link has."
+                : counts(needed, available) + ": does not fit.";
+    }
+
+    private static String fits(RadioStatement radio) {
+        String start = counts(radio.channelsNeeded(), radio.channelsAvailable());
+        if (!radio.isRecorded()) {
+            return start + ": fits, but no channels are recorded yet.";
+        }
+        int faults = radio.faults().size();
+        if (faults > 0) {
+            return start + ": a plan fits, but not the recorded one. "
+                    + (faults == 1 ? "It breaks a rule once." : "It breaks rules " + faults + " times.");
+        }
+        int pairs = radio.sharedPairs();
+        return start + ": fits"
+                + (pairs == 0
+                        ? ", each function alone."
+                        : pairs == 1
+                                ? ", with one pair that shares a channel."
+                                : ", with " + pairs + " pairs that share channels.");
+    }
+
+    /** {@code 6 channels, 8 needed}. */
+    private static String counts(@Nullable Integer needed, @Nullable Integer available) {
+        return (available == null ? "No link" : RadioNames.count(available, "channel"))
+                + (needed == null ? "" : ", " + needed + " needed");
+    }
+}
