@@ -11,18 +11,16 @@ import org.jspecify.annotations.Nullable;
 final class PlanChanges {
 
     private final List<Channel> recorded;
-    private final List<Channel> planned;
     private final RadioNames names;
 
-    private PlanChanges(List<Channel> recorded, List<Channel> planned, RadioNames names) {
+    private PlanChanges(List<Channel> recorded, RadioNames names) {
         this.recorded = recorded;
-        this.planned = planned;
         this.names = names;
     }
 
     /** None where both are the same. */
     static List<String> between(List<Channel> recorded, List<Channel> planned, RadioNames names) {
-        PlanChanges changes = new PlanChanges(recorded, planned, names);
+        PlanChanges changes = new PlanChanges(recorded, names);
         List<String> words = new ArrayList<>();
         planned.forEach(channel -> words.addAll(changes.of(channel)));
         recorded.stream()
