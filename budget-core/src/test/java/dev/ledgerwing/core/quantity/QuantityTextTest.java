@@ -93,6 +93,10 @@ class QuantityTextTest {
             LATITUDE         | 33.9° S  | -33.9
             LONGITUDE        | 2.25 W   | -2.25
             METRE            | 1.2 km   | 1200
+            MICROSECOND      | 2.2 ms   | 2200
+            MICROSECOND      | 900 µs   | 900
+            MICROSECOND      | 900 μs   | 900
+            MICROSECOND      | 900 us   | 900
             """)
     void readsNumbersWithUnitsOfTheirKind(NumberUnit unit, String typed, double number) {
         assertThat(QuantityText.number(typed, unit).value()).contains(number);
@@ -108,6 +112,7 @@ class QuantityTextTest {
             PERCENT          | 5 C
             MINUTE           | 12:30
             LATITUDE         | 7.5 E
+            MICROSECOND      | 2 s
             WATT             | abc
             """)
     void aUnitOfAnotherKindIsNotUnderstood(NumberUnit unit, String typed) {

@@ -121,7 +121,7 @@ class PowerWalkIT {
 
     private static void nameTheFunction(Page page) {
         page.navigate("/airframes/snipe/radio/functions");
-        page.getByText("Add a function").click();
+        page.getByText("Add a proportional function").click();
         page.locator("[name='function.0.name']").fill("Aileron");
         page.locator("[name='function.0.kind']").selectOption("PROPORTIONAL");
         page.locator("[name='function.0.criticality']").selectOption("FLIGHT");

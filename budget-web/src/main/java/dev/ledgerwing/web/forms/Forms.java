@@ -108,8 +108,8 @@ public class Forms {
     /** Does something that needs no form but perhaps a reason, and leads back to {@code page}. */
     public String act(Deed deed, Sent sent, AirframePage page, RedirectAttributes after) {
         String reason = sent.typed().text(REASON);
-        Signature signature = new Signature(
-                sent.member().name(), reason.substring(0, Math.min(reason.length(), LONGEST_REASON)));
+        Signature signature =
+                new Signature(sent.member().name(), reason.substring(0, Math.min(reason.length(), LONGEST_REASON)));
         Outcome outcome = desk.change(sent.seen(), deed, signature);
         if (!landings.tell(outcome, sent.seen(), sent.member().figures(), after)) {
             after.addFlashAttribute("problems", Landings.sentences(outcome));

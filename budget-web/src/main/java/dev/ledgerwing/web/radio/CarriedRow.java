@@ -29,19 +29,19 @@ record CarriedRow(String row, @Nullable RadioFunction function, int said) {
         return new CarriedRow(row, Elements.find(build.radio().functions(), typed.text(row + ".function")), said);
     }
 
-    String name() {
+    public String name() {
         return function == null ? "the function" : function.name();
     }
 
-    boolean isSwitched() {
+    public boolean isSwitched() {
         return function != null && function.kind() == RadioFunction.Kind.SWITCHED;
     }
 
-    Map<String, String> states() {
+    public Map<String, String> states() {
         return RadioChoices.states("please choose", function == null ? List.of() : function.states());
     }
 
-    Map<String, String> presets() {
+    public Map<String, String> presets() {
         return RadioChoices.states("no preset", function == null ? List.of() : RadioChoices.places(function));
     }
 }

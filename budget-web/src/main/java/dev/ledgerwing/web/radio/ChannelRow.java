@@ -50,7 +50,7 @@ record ChannelRow(String row, String what, int positions, List<CarriedRow> carri
                 + ": what was said of more goes when you save.";
     }
 
-    boolean steps() {
+    public boolean steps() {
         return positions > 0;
     }
 }

@@ -44,8 +44,7 @@ record PairView(List<String> alone, List<Row> rows, List<String> reasons) {
 
     static PairView of(Radio radio, List<PairNeed> pairs) {
         List<RadioFunction> switched = radio.functions().stream()
-                .filter(function ->
-                        function.needsChannel() && function.kind() == RadioFunction.Kind.SWITCHED)
+                .filter(function -> function.needsChannel() && function.kind() == RadioFunction.Kind.SWITCHED)
                 .toList();
         List<RadioFunction> sharing =
                 switched.stream().filter(RadioFunction::mayShare).toList();

@@ -12,12 +12,7 @@ import java.util.List;
  * @param changes what the planner's own channels would change of the recorded ones; none where that is nothing, or where it has none
  * @param isFound whether the planner has channels to be recorded
  */
-record PlanView(
-        boolean isRecorded,
-        List<PlanRow> channels,
-        String picture,
-        List<String> changes,
-        boolean isFound) {
+record PlanView(boolean isRecorded, List<PlanRow> channels, String picture, List<String> changes, boolean isFound) {
 
     /** Whether recording the planner's channels would change something. */
     public boolean canBeRecorded() {
@@ -35,8 +30,7 @@ record PlanView(
                         ? ""
                         : RadioPictures.transmitter(build, radio.inForce()).html(),
                 recorded && found
-                        ? PlanChanges.between(
-                                radio.inForce(), radio.proposed().channels(), names)
+                        ? PlanChanges.between(radio.inForce(), radio.proposed().channels(), names)
                         : List.of(),
                 found);
     }

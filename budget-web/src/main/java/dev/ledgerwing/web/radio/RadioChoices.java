@@ -49,7 +49,7 @@ final class RadioChoices {
             case STICK -> "stick, one axis";
             case SLIDER -> "slider or dial";
             case SWITCH -> "switch";
-            case MIXED -> "two switches mixed";
+            case MIXED -> "mix of two switches";
         });
     }
 
@@ -70,9 +70,9 @@ final class RadioChoices {
 
     static Map<String, String> decodedBy() {
         return Choices.optional(NOT_KNOWN, Choices.of(DecodedBy.values(), each -> switch (each) {
-            case TABLE -> "a table: any range, any state";
-            case ONE_STEP -> "one step along the pulse";
-            case SERVO -> "a servo that follows the pulse";
+            case TABLE -> "a table of ranges";
+            case ONE_STEP -> "one step";
+            case SERVO -> "a servo";
         }));
     }
 

@@ -11,6 +11,7 @@ import dev.ledgerwing.web.balance.FormWalk;
 import dev.ledgerwing.web.forms.Troubles;
 import dev.ledgerwing.web.support.Browser.Page;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,6 +30,10 @@ class LinkFormTest extends RadioFormWalk {
                 "frame", "22.5 ms",
                 "longest", "2000",
                 "gap", "2700 us");
+    }
+
+    private RadioLink link() {
+        return Objects.requireNonNull(build().radio().link());
     }
 
     @Test
@@ -125,9 +130,9 @@ class LinkFormTest extends RadioFormWalk {
         assertThat(again.status()).isEqualTo(422);
         assertThat(FormWalk.value(again, "channels")).isEqualTo("9");
         sendOn(again, LINK, Map.of());
-        assertThat(build().radio().link().channels()).isEqualTo(9);
+        assertThat(link().channels()).isEqualTo(9);
         sendOn(form, LINK, Map.of("learns", "FLAG", "channels", "6"));
-        assertThat(build().radio().link().channels()).isEqualTo(9);
-        assertThat(build().radio().link().boardLearnsBy()).isEqualTo(BoardLearnsBy.FLAG);
+        assertThat(link().channels()).isEqualTo(9);
+        assertThat(link().boardLearnsBy()).isEqualTo(BoardLearnsBy.FLAG);
     }
 }

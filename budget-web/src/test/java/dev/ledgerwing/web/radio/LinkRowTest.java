@@ -24,9 +24,10 @@ class LinkRowTest {
 
         assertThat(LinkRow.of(RadioLink.of(8), FrameTiming.of(train, 8)))
                 .last()
-                .isEqualTo(new LinkRow(
-                        "The gap between two frames",
-                        "22500\u2009µs − 8 × 2000\u2009µs = 6500\u2009µs at the shortest, 44.4 frames a second: holds"));
+                .isEqualTo(
+                        new LinkRow(
+                                "The gap between two frames",
+                                "22500\u2009µs − 8 × 2000\u2009µs = 6500\u2009µs at the shortest, 44.4 frames a second: holds"));
     }
 
     /** Twelve channels of 2 ms take longer than a frame of 22.5 ms: checks, power-radio 6.1. */

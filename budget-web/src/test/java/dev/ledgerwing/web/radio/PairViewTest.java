@@ -15,12 +15,7 @@ class PairViewTest {
 
     private static RadioFunction function(String name, Criticality criticality, boolean irreversible) {
         return new RadioFunction(
-                name.toLowerCase(Locale.ROOT),
-                name,
-                Kind.SWITCHED,
-                List.of("off", "on"),
-                criticality,
-                irreversible);
+                name.toLowerCase(Locale.ROOT), name, Kind.SWITCHED, List.of("off", "on"), criticality, irreversible);
     }
 
     private final PairView view = PairView.of(

@@ -23,7 +23,8 @@ class PlanChangesTest {
     private final RadioNames names = RadioNames.of(Build.blank(
                     new Airframe("snipe", "Snipe", null, Stage.DESIGN, "nose tip"),
                     new MassBudget(null, null, null, null))
-            .withControls(List.of(Control.ofSwitch("left", "Left switch", 2), Control.ofSwitch("right", "Right switch", 2)))
+            .withControls(
+                    List.of(Control.ofSwitch("left", "Left switch", 2), Control.ofSwitch("right", "Right switch", 2)))
             .withFunctions(List.of(function("lights", "Lights", "off", "on"), function("gear", "Gear", "down", "up"))));
 
     private static RadioFunction function(String code, String name, String... states) {
@@ -47,8 +48,7 @@ class PlanChangesTest {
                         List.of(channel(5, "left", LIGHTS, GEAR)),
                         List.of(channel(5, "left", GEAR), channel(6, "right", LIGHTS)),
                         names))
-                .containsExactly(
-                        "Channel 6 is moved by Right switch.", "Lights moves from channel 5 to channel 6.");
+                .containsExactly("Channel 6 is moved by Right switch.", "Lights moves from channel 5 to channel 6.");
     }
 
     @Test

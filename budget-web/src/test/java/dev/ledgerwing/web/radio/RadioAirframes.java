@@ -64,11 +64,7 @@ final class RadioAirframes {
                 false,
                 "off",
                 DecodedBy.TABLE,
-                Map.of(
-                        "power-on",
-                        new Demand(List.of("off"), List.of("off")),
-                        "survey",
-                        Demand.select("off", "on")),
+                Map.of("power-on", new Demand(List.of("off"), List.of("off")), "survey", Demand.select("off", "on")),
                 null);
     }
 }

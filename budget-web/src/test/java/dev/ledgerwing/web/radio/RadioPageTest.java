@@ -67,13 +67,7 @@ class RadioPageTest {
         return browser.post(
                 radio + "/concessions",
                 from,
-                Map.of(
-                        "seen",
-                        String.valueOf(readings.head(code).revision().number()),
-                        "key",
-                        key,
-                        "reason",
-                        why));
+                Map.of("seen", String.valueOf(readings.head(code).revision().number()), "key", key, "reason", why));
     }
 
     @ParameterizedTest
@@ -99,11 +93,7 @@ class RadioPageTest {
 
         assertThat(page.document().select(".first-steps a").eachText())
                 .containsExactly(
-                        "The link",
-                        "The controls",
-                        "The functions",
-                        "The phases of a flight",
-                        "What each phase asks");
+                        "The link", "The controls", "The functions", "The phases of a flight", "What each phase asks");
         assertThat(page.document().select("section[aria-labelledby=plan]")).isEmpty();
         assertThat(readings.head(code).review().verdict(Budget.RADIO)).isEqualTo(Verdict.UNKNOWN);
     }
@@ -111,8 +101,7 @@ class RadioPageTest {
     @ParameterizedTest
     @EnumSource
     void aStartIsOneRevisionAndCanBeTakenBack(RadioStart start) {
-        Page after =
-                browser.send(opened(RadioAirframes.blank(code)), radio + "/starts/" + start.code(), Map.of());
+        Page after = browser.send(opened(RadioAirframes.blank(code)), radio + "/starts/" + start.code(), Map.of());
 
         assertThat(after.path()).isEqualTo(radio);
         assertThat(after.document().select(".impact .change").text()).contains(start.title());
@@ -130,8 +119,7 @@ class RadioPageTest {
         Document page = opened(RadioAirframes.squeezed(code)).document();
 
         assertThat(page.select("main > .sentence").text()).contains("1 channel, 2 needed: does not fit.");
-        assertThat(page.select("section[aria-labelledby=because] li").text())
-                .contains("Upper camera", "Lower camera");
+        assertThat(page.select("section[aria-labelledby=because] li").text()).contains("Upper camera", "Lower camera");
         assertThat(page.select(".ways > li")).isNotEmpty().allSatisfy(way -> {
             assertThat(way.select(".loses").text()).isNotEmpty();
             assertThat(way.select("input[name=reason][required]")).hasSize(1);
@@ -182,12 +170,16 @@ class RadioPageTest {
         });
         assertThat(readings.head(code).revision().reason()).isEqualTo("One camera is enough over the bog");
         assertThat(after.document().select("section[aria-labelledby=because]")).isEmpty();
-        assertThat(after.document().select("section[aria-labelledby=given-up] tbody").text())
+        assertThat(after.document()
+                        .select("section[aria-labelledby=given-up] tbody")
+                        .text())
                 .contains("Upper camera on and Lower camera on in Survey", TestMember.NAME);
 
         Page planned = browser.send(after, radio + "/plan", Map.of());
-        assertThat(head().radio().channels()).singleElement().satisfies(channel -> assertThat(channel.functions())
-                .containsExactlyInAnyOrder("upper-camera", "lower-camera"));
+        assertThat(head().radio().channels())
+                .singleElement()
+                .satisfies(channel ->
+                        assertThat(channel.functions()).containsExactlyInAnyOrder("upper-camera", "lower-camera"));
         assertThat(planned.document().select("section[aria-labelledby=couplings] li"))
                 .isNotEmpty();
         assertThat(planned.document().select("section[aria-labelledby=plan]").text())
