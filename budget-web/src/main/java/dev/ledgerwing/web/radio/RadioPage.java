@@ -27,6 +27,7 @@ class RadioPage {
     String show(Snapshot shown, Figures figures, WhyTyped why, Model model) {
         model.addAttribute("block", titleBlocks.of(shown, AirframePage.RADIO, figures));
         model.addAttribute("radio", RadioView.of(shown.reviewIn(figures)));
+        model.addAttribute("phases", shown.build().phases());
         model.addAttribute("why", why);
         model.addAttribute("starts", RadioStart.isOffered(shown.build()) ? List.of(RadioStart.values()) : List.of());
         return "radio/show";

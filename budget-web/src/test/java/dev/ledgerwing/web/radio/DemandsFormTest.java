@@ -75,6 +75,13 @@ class DemandsFormTest extends RadioFormWalk {
     }
 
     @Test
+    void theGridOfThePageLeadsToEveryPhase() {
+        others(RadioFormWalk::equipped);
+        assertThat(browser.open(radio).document().select("section[aria-labelledby=grid] .phases a").eachAttr("href"))
+                .containsExactly(radio + DEMANDS + "?phase=power-on", radio + DEMANDS + "?phase=cruise");
+    }
+
+    @Test
     void anEmptiedCellAsksNothing() {
         others(RadioFormWalk::equipped);
         Page grid = open("");
