@@ -20,7 +20,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
-/** Sources, rails, feeds, loads, duty, phases, functions, rules and the day in the sun: each a form below the power page. */
+/** Sources, rails, feeds, loads, duty, phases, rules and the day in the sun: each a form below the power page. */
 @Controller
 @RequestMapping("/airframes/{code}/power")
 class PowerFormController {
