@@ -93,4 +93,9 @@ public record PartLine(
         return new PartLine(
                 id, assembly, name, category, quantity, mass, place, state, supply, note, serves, changed, needs);
     }
+
+    public PartLine withNeeds(PortNeeds changed) {
+        return new PartLine(
+                id, assembly, name, category, quantity, mass, place, state, supply, note, serves, electrical, changed);
+    }
 }

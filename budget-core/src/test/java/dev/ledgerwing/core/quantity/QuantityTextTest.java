@@ -97,6 +97,8 @@ class QuantityTextTest {
             MICROSECOND      | 900 µs   | 900
             MICROSECOND      | 900 μs   | 900
             MICROSECOND      | 900 us   | 900
+            HERTZ            | 0.4 kHz  | 400
+            MICROSECOND      | 1.5 ms   | 1500
             """)
     void readsNumbersWithUnitsOfTheirKind(NumberUnit unit, String typed, double number) {
         assertThat(QuantityText.number(typed, unit).value()).contains(number);
@@ -114,6 +116,8 @@ class QuantityTextTest {
             LATITUDE         | 7.5 E
             MICROSECOND      | 2 s
             WATT             | abc
+            HERTZ            | 5 ms
+            MICROSECOND      | 50 Hz
             """)
     void aUnitOfAnotherKindIsNotUnderstood(NumberUnit unit, String typed) {
         assertThat(QuantityText.number(typed, unit).value()).isEmpty();

@@ -8,11 +8,12 @@ public record Bounds(NumberUnit unit, double least, double most) {
 
     private static final int PLACES = 4;
 
-    boolean hold(double amount) {
+    public boolean hold(double amount) {
         return amount >= least && amount <= most;
     }
 
-    String sentence() {
+    /** What is said where it does not hold. */
+    public String sentence() {
         return "This is from " + Figures.number(least, PLACES) + " to " + Figures.number(most, PLACES) + "\u2009"
                 + unit.symbol() + ".";
     }

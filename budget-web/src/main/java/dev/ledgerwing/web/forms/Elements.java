@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 /** Puts elements in the place of those with the same id, or behind the others. */
 public final class Elements {
 
+    /** The last step of the address of a form for something new. */
+    public static final String NEW = "new";
+
     private static final int LONGEST_STEM = 36;
 
     private Elements() {}
@@ -45,5 +48,11 @@ public final class Elements {
             code = stem + "-" + i;
         }
         return code;
+    }
+
+    /** The same, and none that an address has another meaning for. */
+    public static String freshAddress(String name, String unless, List<? extends Element> elements) {
+        String code = freshCode(name, unless, elements);
+        return code.equals(NEW) ? freshCode(unless + " " + NEW, unless, elements) : code;
     }
 }

@@ -94,7 +94,8 @@ public class Forms {
     private static Entries onTop(RecordForm form, Sent sent, Shown base, Snapshot head) {
         Shown theirs = shown(form, head, sent.figures());
         String number = theirs.typed().text(Sent.SEEN);
-        return new Entries(sent.typed().onTopOf(base.typed(), theirs.typed()).with(Sent.SEEN, number), theirs);
+        Typed kept = form.isShownBy(head.build()) ? sent.typed().onTopOf(base.typed(), theirs.typed()) : sent.typed();
+        return new Entries(kept.with(Sent.SEEN, number), theirs);
     }
 
     private static List<String> why(Outcome outcome) {

@@ -27,4 +27,12 @@ public interface RecordForm {
      * @param seen the record the form was made from
      */
     Optional<Deed> deed(Entries entries, Build seen);
+
+    /**
+     * Whether what it is about is still there to be shown. Where it is not, fields that nobody touched keep what they showed
+     * before, so that it can be added anew as it was.
+     */
+    default boolean isShownBy(Build build) {
+        return true;
+    }
 }

@@ -102,7 +102,7 @@ record FeedForm(@Nullable String code) implements PowerForm {
                 ? shortened(ends.getOrDefault(from, from)) + " to " + shortened(rails.getOrDefault(to, to))
                 : typedName;
         String id =
-                code == null ? PowerForms.freshCode(name, "feed", build.power().feeds()) : code;
+                code == null ? Elements.freshAddress(name, "feed", build.power().feeds()) : code;
         return Optional.of(new Feed(id, name, from, to, elements));
     }
 

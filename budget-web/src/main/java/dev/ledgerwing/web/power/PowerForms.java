@@ -15,8 +15,6 @@ import org.springframework.stereotype.Component;
 @Component
 class PowerForms {
 
-    private static final String NEW = "new";
-
     private final Clock clock;
 
     PowerForms(Clock clock) {
@@ -44,20 +42,18 @@ class PowerForms {
             case "sources" -> new SourceForm(id, source(build, id).kind());
             case "rails" ->
                 new RailForm(
-                        id.equals(NEW) ? null : there(build.power().rails(), id).code());
+                        id.equals(Elements.NEW)
+                                ? null
+                                : there(build.power().rails(), id).code());
             case "feeds" ->
                 new FeedForm(
-                        id.equals(NEW) ? null : there(build.power().feeds(), id).code());
+                        id.equals(Elements.NEW)
+                                ? null
+                                : there(build.power().feeds(), id).code());
             case "loads" -> new LoadsForm(there(build.lines(), id).id());
             case "duty" -> new DutyForm(there(build.power().rails(), id).code());
             default -> throw nothing();
         };
-    }
-
-    /** A code that no address has another meaning for. */
-    static String freshCode(String name, String unless, List<? extends Element> elements) {
-        String code = Elements.freshCode(name, unless, elements);
-        return code.equals(NEW) ? Elements.freshCode(unless + " " + NEW, unless, elements) : code;
     }
 
     /** Takes something out of the record that it was made from. */

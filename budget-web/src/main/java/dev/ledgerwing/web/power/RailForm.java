@@ -66,7 +66,7 @@ record RailForm(@Nullable String code) implements PowerForm {
         if (!entries.areFine()) {
             return Optional.empty();
         }
-        String id = code == null ? PowerForms.freshCode(name, "rail", sourcesAndRails(seen)) : code;
+        String id = code == null ? Elements.freshAddress(name, "rail", sourcesAndRails(seen)) : code;
         Rail wanted = new Rail(id, name, nominalV, minV, maxV, entries.typed().isTicked("redundant"));
         String title = "Rail " + name + (Elements.find(seen.power().rails(), id) == null ? " added" : " edited");
         return Optional.of(Deed.fitting(

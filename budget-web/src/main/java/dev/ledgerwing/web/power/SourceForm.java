@@ -103,7 +103,7 @@ record SourceForm(@Nullable String code, Kind kind) implements PowerForm {
         if (!entries.areFine()) {
             return Optional.empty();
         }
-        String id = code == null ? PowerForms.freshCode(name, inAddress(kind), RailForm.sourcesAndRails(seen)) : code;
+        String id = code == null ? Elements.freshAddress(name, inAddress(kind), RailForm.sourcesAndRails(seen)) : code;
         PowerSource wanted = new PowerSource(id, name, kind, part, pack, array, outputV, ratingA);
         boolean isThere = Elements.find(seen.power().sources(), id) != null;
         return Optional.of(Deed.fitting(
