@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Element;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.PulseKind;
+import dev.ledgerwing.report.drawing.OutputWords;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,16 +41,8 @@ final class OutputChoices {
     static Map<String, String> pulses() {
         Map<String, String> pulses = new LinkedHashMap<>();
         for (PulseKind kind : PulseKind.values()) {
-            pulses.put(kind.name(), word(kind));
+            pulses.put(kind.name(), OutputWords.of(kind));
         }
         return pulses;
-    }
-
-    static String word(PulseKind kind) {
-        return switch (kind) {
-            case SERVO_PULSE -> "servo pulse";
-            case DATA -> "data";
-            case ON_OFF -> "on and off";
-        };
     }
 }
