@@ -62,7 +62,7 @@ record BoardCell(String figure, String note, @Nullable Verdict verdict) {
         Mass mass = board.board().unitMass();
         Mass difference = board.massDifference();
         return new BoardCell(
-                mass == null ? Pulses.NOT_KNOWN : figures.smallMass(mass),
+                mass == null ? Pulses.NOT_KNOWN : figures.mass(mass),
                 difference == null || difference.mg() == 0 ? "" : figures.signedMass(difference),
                 null);
     }
