@@ -21,6 +21,7 @@ public enum NumberUnit {
             "min",
             "a time such as 12, 2.5 min or 1.5 h",
             Map.of("min", 1.0, "minute", 1.0, "minutes", 1.0, "h", 60.0, "hour", 60.0, "hours", 60.0, "s", 1.0 / 60)),
+    HERTZ("Hz", "a rate such as 50, 333 Hz or 1.2 kHz", Map.of("hz", 1.0, "khz", 1000.0)),
     DEGREE("°", "an angle such as 20 or 7.5°", Map.of("°", 1.0, "deg", 1.0, "degrees", 1.0)),
     LATITUDE(
             "°",
@@ -30,7 +31,6 @@ public enum NumberUnit {
             "°",
             "a longitude such as 7.5, 7.5° E or −70.6",
             Map.of("°", 1.0, "e", 1.0, "°e", 1.0, "° e", 1.0, "w", -1.0, "°w", -1.0, "° w", -1.0)),
-    HERTZ("Hz", "a rate such as 50, 333 Hz or 1.2 kHz", Map.of("hz", 1.0, "khz", 1000.0)),
     METRE("m", "a height such as 120, 800 m or 1.2 km", Map.of("m", 1.0, "metres", 1.0, "km", 1000.0, "ft", 0.3048)),
     /** Spelt with the micro sign or the Greek letter. */
     MICROSECOND(
