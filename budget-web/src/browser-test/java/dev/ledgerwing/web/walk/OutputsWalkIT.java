@@ -144,7 +144,7 @@ class OutputsWalkIT {
         page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Try Fen board"))
                 .click();
         assertThat(page.locator("main")).containsText("nothing is changed yet");
-        assertThat(page.locator("main")).containsText("+14");
+        assertThat(page.locator("main")).containsText("+15");
         assertThat(Chromium.barriers(page)).isEmpty();
         button(page, "Choose it").click();
         assertThat(page.locator(".impact .change")).containsText("Flight controller chosen: Fen board");

@@ -41,8 +41,7 @@ record BoardsView(List<Head> heads, List<Row> rows) {
 
     private static List<Head> heads(OutputStatement statement) {
         return statement.boards().stream()
-                .map(board -> new Head(
-                        board.board().code(), board.board().name(), board.aboard(), board.verdict()))
+                .map(board -> new Head(board.board().code(), board.board().name(), board.aboard(), board.verdict()))
                 .toList();
     }
 

@@ -81,7 +81,8 @@ record OutputLine(
             return "";
         }
         OutputBank bank = use.bank();
-        return bank.name() + " at " + (use.rateHz() == null ? "a rate " + Pulses.NOT_KNOWN : Pulses.hertz(use.rateHz()));
+        return bank.name() + " at "
+                + (use.rateHz() == null ? "a rate " + Pulses.NOT_KNOWN : Pulses.hertz(use.rateHz()));
     }
 
     private static String lead(OutputRow row) {

@@ -33,11 +33,13 @@ final class OutputsForms {
     /** The form of an element of this record, or of a new one. */
     static OutputsForm of(String kind, String id, Build build) {
         return switch (kind) {
-            case "boards" -> new BoardForm(
+            case "boards" ->
+                new BoardForm(
                         id.equals(Elements.NEW)
                                 ? null
                                 : there(build.outputs().boards(), id).code());
-            case "assignments" -> new OutputForm(there(build.outputs().assignments(), id).code(), null);
+            case "assignments" ->
+                new OutputForm(there(build.outputs().assignments(), id).code(), null);
             case "needs" -> new NeedsForm(there(build.lines(), id).id());
             default -> throw nothing();
         };

@@ -20,7 +20,8 @@ class OutputNumbersTest {
             1 2 3 7 8 9   | 1-3, 7-9
             """)
     void threeOrMoreInARowAreWrittenAsFirstAndLast(String numbers, String text) {
-        List<Integer> given = Arrays.stream(numbers.split(" ", -1)).map(Integer::valueOf).toList();
+        List<Integer> given =
+                Arrays.stream(numbers.split(" ", -1)).map(Integer::valueOf).toList();
         assertThat(OutputNumbers.text(given)).isEqualTo(text);
     }
 }

@@ -25,8 +25,7 @@ class OutputsPageTest extends OutputsFormWalk {
     private static Board board(String code, String name, int outputs, double grams) {
         List<Integer> numbers = IntStream.rangeClosed(1, outputs).boxed().toList();
         OutputBank bank = new OutputBank("A", numbers, List.of(50.0, 100.0), List.of(PulseKind.SERVO_PULSE));
-        return new Board(
-                code, name, List.of(bank), 1, 1, 0, 0, Mass.ofGrams(grams), 0.2, 0.3, null);
+        return new Board(code, name, List.of(bank), 1, 1, 0, 0, Mass.ofGrams(grams), 0.2, 0.3, null);
     }
 
     /** Three outputs needed, two on the small board that is aboard; two parts answer to one address. */
@@ -106,20 +105,23 @@ class OutputsPageTest extends OutputsFormWalk {
         int before = number();
         Page trial = browser.open(outputs + "/boards/fen/try");
         assertThat(trial.status()).isEqualTo(200);
-        assertThat(trial.text()).contains("nothing is changed yet").contains("+14").contains("With it");
+        assertThat(trial.text())
+                .contains("nothing is changed yet")
+                .contains("+15")
+                .contains("With it");
         assertThat(number()).isEqualTo(before);
 
         Page after = press("/boards/fen/choose");
         assertThat(after.path()).isEqualTo(outputs);
-        assertThat(after.document().expectFirst(".impact").text()).contains("Flight controller chosen: Fen board").contains("+14");
+        assertThat(after.document().expectFirst(".impact").text())
+                .contains("Flight controller chosen: Fen board")
+                .contains("+15");
         assertThat(build().outputs().fitted()).isEqualTo(new FittedBoard("fen", "L1"));
         assertThat(build().line("L1").map(PartLine::totalMass)).contains(Mass.ofGrams(34));
         assertThat(after.text()).contains("3 outputs needed, 6 on the board: 3 left.");
 
         browser.post(
-                "/airframes/" + code + "/undo",
-                after,
-                Map.of("number", Integer.toString(number()), "back", "OUTPUTS"));
+                "/airframes/" + code + "/undo", after, Map.of("number", Integer.toString(number()), "back", "OUTPUTS"));
         assertThat(build().outputs().fitted()).isEqualTo(new FittedBoard("moor", "L1"));
         assertThat(build().line("L1").map(PartLine::totalMass)).contains(Mass.ofGrams(20));
     }
@@ -165,8 +167,10 @@ class OutputsPageTest extends OutputsFormWalk {
     @Test
     void anOutputUsedTwiceAndOneThatTheBoardHasNotAreMarked() {
         others(build -> squeezed(build)
-                .withOutputs(List.of(output("aileron", 1, "L2"), output("elevator", 1, "L3"), output("flap", 9, "L2"))));
-        String table = page().document().expectFirst("section[aria-labelledby=driven]").text();
+                .withOutputs(
+                        List.of(output("aileron", 1, "L2"), output("elevator", 1, "L3"), output("flap", 9, "L2"))));
+        String table =
+                page().document().expectFirst("section[aria-labelledby=driven]").text();
         assertThat(table)
                 .contains("breaks: used twice, also by elevator")
                 .contains("breaks: used twice, also by aileron")
@@ -175,7 +179,8 @@ class OutputsPageTest extends OutputsFormWalk {
 
     @Test
     void severalPiecesOnOneOutputAreToldAsAYLead() {
-        others(build -> squeezed(build).withOutputs(List.of(output("ailerons", 1, "L2").withDrives(List.of(new Driven("L2", 2))))));
+        others(build -> squeezed(build)
+                .withOutputs(List.of(output("ailerons", 1, "L2").withDrives(List.of(new Driven("L2", 2))))));
         assertThat(page().text()).contains("Y-lead, 2 pieces: peak current not known");
     }
 
