@@ -71,7 +71,7 @@ public final class PowerBuilds {
 
     /** The build with one pack, one regulator and one part that is held against everything: nothing breaks, and all is known. */
     public static Build supplied(Build build) {
-        return new Build(
+        return RadioBuilds.commanded(new Build(
                         build.airframe(),
                         build.budget(),
                         build.judgedBy(),
@@ -110,7 +110,7 @@ public final class PowerBuilds {
                                         3.0,
                                         3.0,
                                         new Regulator(Regulator.Type.SWITCHING, 5.0, 90.0, 0.5, 5.5, 20.0, 0.01))))))
-                .withLines(serving(build.lines()));
+                .withLines(serving(build.lines())));
     }
 
     private static List<PartLine> serving(List<PartLine> lines) {

@@ -77,6 +77,20 @@ public final class RadioBuilds {
                         "the pack is never full in cruise")));
     }
 
+    /** The build with its one function on a channel, and a flight controller that drives nothing: nothing breaks, and all is known. */
+    static Build commanded(Build build) {
+        RadioFunction rudder =
+                function("rudder", "Rudder", List.of(), Criticality.FLIGHT, "middle", null, Map.of(), null);
+        OutputBank bank = new OutputBank("A", List.of(1, 2), List.of(50.0), List.of(PulseKind.SERVO_PULSE));
+        Board board = new Board("small", "Small board", List.of(bank), 2, 1, 1, 1, Mass.ofGrams(30), 0.2, 0.4, 3.0);
+        return build.withFunctions(List.of(rudder))
+                .withRadioLink(new RadioLink(4, OnLoss.PRESET, ActsOnLoss.RECEIVER, null, null))
+                .withControls(List.of(Control.of("right", "Right stick, sideways", Kind.STICK)))
+                .withChannels(List.of(moves(1, "right", "rudder", "middle")))
+                .withBoards(List.of(board))
+                .withFittedBoard(new FittedBoard("small", null));
+    }
+
     private static List<RadioFunction> functions() {
         return List.of(
                 function("rudder", "Rudder", List.of(), Criticality.FLIGHT, "middle", null, Map.of(), null),
