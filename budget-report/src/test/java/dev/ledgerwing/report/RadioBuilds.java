@@ -13,7 +13,9 @@ import dev.ledgerwing.core.build.NotNeeded.FunctionState;
 import dev.ledgerwing.core.build.Output;
 import dev.ledgerwing.core.build.Output.Driven;
 import dev.ledgerwing.core.build.OutputBank;
+import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.Phase;
+import dev.ledgerwing.core.build.PortNeeds;
 import dev.ledgerwing.core.build.PulseKind;
 import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.build.RadioFunction.Criticality;
@@ -77,7 +79,7 @@ public final class RadioBuilds {
                         "the pack is never full in cruise")));
     }
 
-    /** The build with its one function on a channel, and a flight controller that drives nothing: nothing breaks, and all is known. */
+    /** The build with its one function on a channel, and a flight controller that drives one part: nothing breaks, and all is known. */
     static Build commanded(Build build) {
         RadioFunction rudder =
                 function("rudder", "Rudder", List.of(), Criticality.FLIGHT, "middle", null, Map.of(), null);
@@ -88,7 +90,30 @@ public final class RadioBuilds {
                 .withControls(List.of(Control.of("right", "Right stick, sideways", Kind.STICK)))
                 .withChannels(List.of(moves(1, "right", "rudder", "middle")))
                 .withBoards(List.of(board))
-                .withFittedBoard(new FittedBoard("small", null));
+                .withFittedBoard(new FittedBoard("small", null))
+                .withLines(build.lines().stream()
+                        .map(line -> line.id().equals("L002") ? driven(line) : line)
+                        .toList())
+                .withOutputs(
+                        List.of(output("rudder", "Rudder", 1, PulseKind.SERVO_PULSE, List.of(new Driven("L002", 1)))));
+    }
+
+    /** The part as one that needs an output. */
+    private static PartLine driven(PartLine line) {
+        return new PartLine(
+                line.id(),
+                line.assembly(),
+                line.name(),
+                line.category(),
+                line.quantity(),
+                line.mass(),
+                line.place(),
+                line.state(),
+                line.supply(),
+                line.note(),
+                line.serves(),
+                line.electrical(),
+                new PortNeeds(1, 0, List.of(), 0, 0));
     }
 
     private static List<RadioFunction> functions() {
