@@ -20,9 +20,9 @@ record GivenUpRow(String id, String combination, String phases, String by, Strin
     }
 
     /** Asks for the combination again. */
-    static Deed takingBack(NotNeeded given) {
+    static Deed takingBack(NotNeeded given, RadioNames names) {
         return Deed.fitting(
-                "Asked for again: " + given.name(),
+                "Asked for again: " + combination(given, names),
                 build -> build.withNotNeeded(build.radio().notNeeded().stream()
                         .filter(each -> !each.id().equals(given.id()))
                         .toList()));

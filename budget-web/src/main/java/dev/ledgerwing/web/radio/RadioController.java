@@ -1,5 +1,6 @@
 package dev.ledgerwing.web.radio;
 
+import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.NotNeeded;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.radio.RadioStart;
@@ -65,11 +66,12 @@ class RadioController {
             Member member,
             RedirectAttributes after) {
         Sent sent = new Sent(code, Typed.of(typed), member);
-        NotNeeded given = Elements.find(forms.seen(sent).radio().notNeeded(), id);
+        Build seen = forms.seen(sent);
+        NotNeeded given = Elements.find(seen.radio().notNeeded(), id);
         if (given == null) {
             throw Refusal.notFound("This combination is not given up, or no longer.");
         }
-        return act(GivenUpRow.takingBack(given), sent, after);
+        return act(GivenUpRow.takingBack(given, RadioNames.of(seen)), sent, after);
     }
 
     private String act(Deed deed, Sent sent, RedirectAttributes after) {
