@@ -72,7 +72,8 @@ final class Pages {
             "/airframes/curlew/sheets",
             "/airframes/curlew/sheets/12/build.html",
             "/airframes/curlew/sheets/12/balance.html",
-            "/airframes/curlew/sheets/12/power.html");
+            "/airframes/curlew/sheets/12/power.html",
+            "/airframes/curlew/sheets/12/radio.html");
 
     private Pages() {}
 }

@@ -23,7 +23,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 /**
- * A squeeze from nothing: three functions that all must be selectable, two channels, a switch of three positions and one of two. The
+ * A squeeze from nothing: three functions that all must be selectable, two channels, a switch of three positions and two of two. The
  * page says why that cannot be and what would do; one concession is taken, the channels are planned, the sheet is printed.
  */
 @SpringBootTest(
@@ -105,6 +105,9 @@ class RadioWalkIT {
         add(page, "add:control:SWITCH");
         fill(page, "control.1.name", "Right switch");
         fill(page, "control.1.positions", "2");
+        add(page, "add:control:SWITCH");
+        fill(page, "control.2.name", "Front switch");
+        fill(page, "control.2.positions", "2");
         save(page);
     }
 

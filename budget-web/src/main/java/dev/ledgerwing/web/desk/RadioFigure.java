@@ -27,11 +27,11 @@ public record RadioFigure(
 
     /** {@code 8 channels needed, 6 there}, or {@code 5 of 8 channels, 1 pair shares}; what is not known is left out. */
     public String words() {
-        if (channelsNeeded == null) {
-            return channelsAvailable == null ? "no link yet" : channels(channelsAvailable) + shared();
-        }
         if (channelsAvailable == null) {
-            return channels(channelsNeeded) + " needed";
+            return channelsNeeded == null || channelsNeeded == 0 ? "no link yet" : channels(channelsNeeded) + " needed";
+        }
+        if (channelsNeeded == null) {
+            return channels(channelsAvailable) + shared();
         }
         return channelsNeeded > channelsAvailable
                 ? channels(channelsNeeded) + " needed, " + channelsAvailable + " there"

@@ -28,7 +28,7 @@ record PlanView(boolean isRecorded, List<PlanRow> channels, String picture, List
                 PlanRow.of(radio.inForce(), build.radio().controls(), names),
                 radio.inForce().isEmpty()
                         ? ""
-                        : RadioPictures.transmitter(build, radio.inForce()).html(),
+                        : RadioPictures.transmitter(radio).html(),
                 recorded && found
                         ? PlanChanges.between(radio.inForce(), radio.proposed().channels(), names)
                         : List.of(),

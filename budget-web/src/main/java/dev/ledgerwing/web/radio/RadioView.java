@@ -75,7 +75,7 @@ record RadioView(
                 PairView.of(radio, statement.pairs()),
                 build.phases().isEmpty() || radio.functions().isEmpty()
                         ? ""
-                        : RadioPictures.grid(build, statement.inForce()).html(),
+                        : RadioPictures.grid(statement).html(),
                 LossView.of(statement.onLoss()),
                 GivenUpRow.of(build, names),
                 LinkRow.of(radio.link(), statement.frame()),

@@ -18,7 +18,8 @@ final class VerdictWords {
 
     private static String notKnown(RadioStatement radio) {
         String missing = RadioNames.all(radio.proposed().missing().stream());
-        return "Whether everything finds a channel is not known yet" + (missing.isEmpty() ? "." : ": " + missing + ".");
+        return "It is not known yet whether everything finds a channel"
+                + (missing.isEmpty() ? "." : "; missing: " + missing + ".");
     }
 
     private static String doesNotFit(RadioStatement radio) {

@@ -25,6 +25,7 @@ class RadioFigureTest {
     @Test
     void whatIsNotKnownIsLeftOut() {
         assertThat(RadioFigure.of(Map.of()).words()).isEqualTo("no link yet");
+        assertThat(new RadioFigure(0, null, 0).words()).isEqualTo("no link yet");
         assertThat(new RadioFigure(null, 6, 0).words()).isEqualTo("6 channels");
         assertThat(new RadioFigure(1, null, null).words()).isEqualTo("1 channel needed");
     }
