@@ -48,7 +48,9 @@ public record PortTally(List<PartLine> lines) {
                         .add(line.name());
             }
         }
-        byAddress.values().forEach(names -> names.sort(Comparator.naturalOrder())); // the order of the ledger says nothing
+        byAddress
+                .values()
+                .forEach(names -> names.sort(Comparator.naturalOrder())); // the order of the ledger says nothing
         return byAddress;
     }
 

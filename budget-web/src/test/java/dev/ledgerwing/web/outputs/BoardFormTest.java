@@ -8,7 +8,7 @@ import dev.ledgerwing.core.build.OutputBank;
 import dev.ledgerwing.core.build.PulseKind;
 import dev.ledgerwing.core.quantity.Mass;
 import dev.ledgerwing.web.balance.FormWalk;
-import dev.ledgerwing.web.power.Troubles;
+import dev.ledgerwing.web.forms.Troubles;
 import dev.ledgerwing.web.support.Browser.Page;
 import java.util.HashMap;
 import java.util.List;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.PortNeeds;
 import dev.ledgerwing.web.balance.FormWalk;
-import dev.ledgerwing.web.power.Troubles;
+import dev.ledgerwing.web.forms.Troubles;
 import dev.ledgerwing.web.support.Browser.Page;
 import java.util.HashMap;
 import java.util.List;

@@ -6,7 +6,7 @@ import dev.ledgerwing.core.build.Output;
 import dev.ledgerwing.core.build.Output.Driven;
 import dev.ledgerwing.core.build.PulseKind;
 import dev.ledgerwing.web.balance.FormWalk;
-import dev.ledgerwing.web.power.Troubles;
+import dev.ledgerwing.web.forms.Troubles;
 import dev.ledgerwing.web.support.Browser.Page;
 import java.util.HashMap;
 import java.util.List;

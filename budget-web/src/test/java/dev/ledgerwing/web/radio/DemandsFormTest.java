@@ -77,7 +77,10 @@ class DemandsFormTest extends RadioFormWalk {
     @Test
     void theGridOfThePageLeadsToEveryPhase() {
         others(RadioFormWalk::equipped);
-        assertThat(browser.open(radio).document().select("section[aria-labelledby=grid] .phases a").eachAttr("href"))
+        assertThat(browser.open(radio)
+                        .document()
+                        .select("section[aria-labelledby=grid] .phases a")
+                        .eachAttr("href"))
                 .containsExactly(radio + DEMANDS + "?phase=power-on", radio + DEMANDS + "?phase=cruise");
     }
 
