@@ -108,6 +108,7 @@ class BuildReviewTest {
                         "balance.no-station",
                         "power.nothing",
                         "radio.nothing",
+                        "outputs.nothing",
                         "mass.booking");
         assertThat(review.verdict(Budget.MASS)).isEqualTo(Verdict.BREAKS);
         assertThat(review.verdict()).isEqualTo(Verdict.BREAKS);
