@@ -49,7 +49,7 @@ public class TitleBlocks {
                         radio(shown, open),
                         outputs(shown, open),
                         tile("History", AirframePage.HISTORY, open, code, revisions(shown)),
-                        tile("Sheets", AirframePage.SHEETS, open, code, List.of("4", "build, balance, power, radio"))));
+                        tile("Sheets", AirframePage.SHEETS, open, code, List.of("5", "build to outputs"))));
     }
 
     private static Tile parts(Snapshot shown, AirframePage open, String code) {
