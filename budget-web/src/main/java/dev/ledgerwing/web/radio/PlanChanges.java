@@ -23,6 +23,7 @@ final class PlanChanges {
         PlanChanges changes = new PlanChanges(recorded, names);
         List<String> words = new ArrayList<>();
         planned.forEach(channel -> words.addAll(changes.of(channel)));
+        words.addAll(changes.presetsLeftOut(planned));
         recorded.stream()
                 .filter(channel -> numbered(channel.number(), planned) == null)
                 .forEach(channel -> words.add("Channel " + channel.number() + " becomes free."));
@@ -57,14 +58,36 @@ final class PlanChanges {
         if (before.stream().noneMatch(channel -> channel.number() == number)) {
             return name + " moves from channel " + before.get(0).number() + " to channel " + number + ".";
         }
-        boolean same = before.stream().anyMatch(channel -> channel.carries().contains(carried));
-        return same ? null : name + " on channel " + number + " becomes " + positions(carried) + ".";
+        Carried now = carried(carried.function(), before);
+        if (now != null && !now.states().equals(carried.states())) {
+            return name + " on channel " + number + " becomes " + String.join(", ", carried.states()) + ".";
+        }
+        String preset = carried.presetState();
+        return now == null || preset == null || preset.equals(now.presetState())
+                ? null
+                : name + " is preset to " + preset + ".";
     }
 
-    private static String positions(Carried carried) {
-        String preset = carried.presetState() == null ? "" : "preset " + carried.presetState();
-        String states = String.join(", ", carried.states());
-        return states.isEmpty() || preset.isEmpty() ? states + preset : states + ", " + preset;
+    /** In one sentence: where the receiver does not act, it is every preset there was. */
+    private List<String> presetsLeftOut(List<Channel> planned) {
+        List<String> left = planned.stream()
+                .flatMap(channel -> channel.carries().stream())
+                .filter(carried -> carried.presetState() == null)
+                .map(carried -> carried(carried.function(), recorded))
+                .filter(before -> before != null && before.presetState() != null)
+                .map(before -> names.function(before.function()))
+                .toList();
+        return left.isEmpty()
+                ? List.of()
+                : List.of("No preset is needed any more for " + RadioNames.all(left.stream()) + ".");
+    }
+
+    private static @Nullable Carried carried(String function, List<Channel> channels) {
+        return channels.stream()
+                .flatMap(channel -> channel.carries().stream())
+                .filter(carried -> carried.function().equals(function))
+                .findFirst()
+                .orElse(null);
     }
 
     private static @Nullable Channel numbered(int number, List<Channel> channels) {

@@ -25,6 +25,21 @@ record SqueezeView(List<String> because, List<Way> ways) {
      */
     record Way(String key, String what, String loses, String caution, String button) {}
 
+    /** Those after which the flight still hangs on the radio alone. */
+    public List<Way> usual() {
+        return ways.stream().filter(way -> way.caution().isEmpty()).toList();
+    }
+
+    /** Those that need proof of another path first. */
+    public List<Way> grave() {
+        return ways.stream().filter(way -> !way.caution().isEmpty()).toList();
+    }
+
+    /** Whether a concession is among the grave ones. */
+    public boolean isGrave(String key) {
+        return grave().stream().anyMatch(way -> way.key().equals(key));
+    }
+
     static SqueezeView of(Build build) {
         ChannelProblem problem = ChannelProblem.of(build);
         return new SqueezeView(

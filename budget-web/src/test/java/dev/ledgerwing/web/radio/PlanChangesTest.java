@@ -73,8 +73,17 @@ class PlanChangesTest {
                                 new Carried("lights", List.of("on", "off"), null),
                                 new Carried("gear", List.of("down", "up"), "down"))),
                         names))
-                .containsExactly(
-                        "Lights on channel 5 becomes on, off.", "Gear on channel 5 becomes down, up, preset down.");
+                .containsExactly("Lights on channel 5 becomes on, off.", "Gear is preset to down.");
+    }
+
+    @Test
+    void presetsThatAreNotNeededAnyMoreAreSaidInOneSentence() {
+        Carried lights = new Carried("lights", LIGHTS.states(), "on");
+        Carried gear = new Carried("gear", GEAR.states(), "down");
+
+        assertThat(PlanChanges.between(
+                        List.of(channel(5, "left", lights, gear)), List.of(channel(5, "left", LIGHTS, GEAR)), names))
+                .containsExactly("No preset is needed any more for Lights and Gear.");
     }
 
     @Test
