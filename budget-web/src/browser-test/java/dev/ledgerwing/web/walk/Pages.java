@@ -73,7 +73,8 @@ final class Pages {
             "/airframes/curlew/sheets/12/build.html",
             "/airframes/curlew/sheets/12/balance.html",
             "/airframes/curlew/sheets/12/power.html",
-            "/airframes/curlew/sheets/12/radio.html");
+            "/airframes/curlew/sheets/12/radio.html",
+            "/airframes/curlew/sheets/12/outputs.html");
 
     private Pages() {}
 }
