@@ -45,6 +45,7 @@ final class AnyCover {
         candidates.and(task.table().partners(group.nextSetBit(0)));
         boolean found = grows(group, candidates, new BitSet(), left);
         if (!found) {
+            task.table().radio().effort().spend(Effort.TO_REMEMBER);
             hopeless.add(state);
         }
         return found;
@@ -52,6 +53,7 @@ final class AnyCover {
 
     /** With the first candidate, and without it. */
     private boolean grows(BitSet group, BitSet candidates, BitSet passed, BitSet left) {
+        task.table().radio().effort().spend(1);
         int next = candidates.nextSetBit(0);
         if (next < 0) {
             return isLargest(group, passed) && taken(group, left);

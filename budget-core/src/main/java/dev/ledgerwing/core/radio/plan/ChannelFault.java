@@ -52,7 +52,9 @@ public record ChannelFault(
         /** The preset is not the state wanted when the signal is lost. */
         PRESET,
         /** What is wanted when the signal is lost cannot be had in this order, or is not what is held. */
-        LOSS_STATE
+        LOSS_STATE,
+        /** Whether the states obey the rule is not known: there are too many combinations to search. */
+        NOT_DECIDED
     }
 
     public ChannelFault {

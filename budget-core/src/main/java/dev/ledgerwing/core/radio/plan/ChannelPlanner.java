@@ -2,6 +2,7 @@ package dev.ledgerwing.core.radio.plan;
 
 import dev.ledgerwing.core.build.Channel;
 import dev.ledgerwing.core.build.RadioLink;
+import dev.ledgerwing.core.radio.plan.Effort.TooManyCombinations;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -12,6 +13,9 @@ import java.util.OptionalInt;
  */
 public final class ChannelPlanner {
 
+    static final String TOO_MANY =
+            "the combinations are too many to decide: pin some functions to channels of their own";
+
     private ChannelPlanner() {}
 
     /** The plan, or that there is none, or what is missing to know. */
@@ -21,10 +25,14 @@ public final class ChannelPlanner {
         if (link == null || !missing.isEmpty()) {
             return PlanAnswer.notKnown(missing);
         }
-        return PlanSearch.of(problem)
-                .best(link.channels())
-                .map(drafts -> written(problem, drafts))
-                .orElseGet(PlanAnswer::doesNotFit);
+        try {
+            return PlanSearch.of(problem)
+                    .best(link.channels())
+                    .map(drafts -> written(problem, drafts))
+                    .orElseGet(PlanAnswer::doesNotFit);
+        } catch (TooManyCombinations searchedInVain) {
+            return PlanAnswer.notKnown(List.of(TOO_MANY));
+        }
     }
 
     private static PlanAnswer written(ChannelProblem problem, List<Draft> drafts) {
@@ -38,15 +46,32 @@ public final class ChannelPlanner {
 
     /** Whether there is a plan; false also where that is not known. */
     public static boolean fits(ChannelProblem problem) {
-        RadioLink link = problem.radio().link();
-        return link != null
-                && missing(problem).isEmpty()
-                && PlanSearch.of(problem).fits(link.channels());
+        return mayFit(problem, false);
     }
 
-    /** With how many channels everything would fit by the controls there are, whatever the link has; none = with none. */
+    /** Whether it is certain that there is no plan; false also where that is not known. */
+    public static boolean doesNotFit(ChannelProblem problem) {
+        return missing(problem).isEmpty() && !mayFit(problem, true);
+    }
+
+    private static boolean mayFit(ChannelProblem problem, boolean undecided) {
+        RadioLink link = problem.radio().link();
+        try {
+            return link != null
+                    && missing(problem).isEmpty()
+                    && PlanSearch.of(problem).fits(link.channels());
+        } catch (TooManyCombinations searchedInVain) {
+            return undecided;
+        }
+    }
+
+    /** With how many channels everything would fit by the controls there are, whatever the link has; none = with none, or too hard to tell. */
     public static OptionalInt channelsNeeded(ChannelProblem problem) {
-        return PlanSearch.of(problem).fewest();
+        try {
+            return PlanSearch.of(problem).fewest();
+        } catch (TooManyCombinations searchedInVain) {
+            return OptionalInt.empty();
+        }
     }
 
     private static List<String> missing(ChannelProblem problem) {

@@ -24,6 +24,7 @@ final class CodedRadio {
     private final int[] wanted;
     private final List<GivenUp> givenUp;
     private final List<PhasePair> successions;
+    private final Effort effort = Effort.whole();
 
     private CodedRadio(ChannelProblem problem, List<RadioFunction> functions, LossRule loss, boolean anyOrder) {
         this.functions = List.copyOf(functions);
@@ -119,6 +120,11 @@ final class CodedRadio {
 
     private static int all(RadioFunction function) {
         return (1 << function.states().size()) - 1;
+    }
+
+    /** What is left to spend on the questions about this radio together. */
+    Effort effort() {
+        return effort;
     }
 
     int phases() {

@@ -18,22 +18,25 @@ final class Combinations {
     private final int[] members;
     private final int phase;
 
-    private List<int[]> largest;
-    private int apart = 1;
+    private final List<int[]> largest;
+    private final int apart;
 
     /** Function by function: a largest combination of more functions is a part of one of fewer, and one state more. */
     Combinations(CodedRadio radio, int[] members, int phase) {
         this.radio = radio;
         this.members = members;
         this.phase = phase;
-        largest = List.of(new int[members.length]);
-        for (int i = 0; i < members.length && apart <= Control.MOST_POSITIONS; i++) {
+        List<int[]> found = List.of(new int[members.length]);
+        int most = 1;
+        for (int i = 0; i < members.length && most <= Control.MOST_POSITIONS; i++) {
             int must = radio.must(phase, members[i]);
             if (must != 0) {
-                largest = extended(largest, i, must);
-                apart = Math.max(apart, whole(i));
+                found = extended(found, i, must);
+                most = Math.max(most, whole(found, i));
             }
         }
+        largest = found;
+        apart = most;
     }
 
     /** The largest ones that are not given up; none is part of another. Without any demand it is the empty one. */
@@ -46,9 +49,9 @@ final class Combinations {
         return apart;
     }
 
-    private int whole(int last) {
+    private int whole(List<int[]> combinations, int last) {
         int whole = 0;
-        for (int[] combination : largest) {
+        for (int[] combination : combinations) {
             boolean all = true;
             for (int i = 0; i <= last; i++) {
                 all &= combination[i] != 0 || radio.must(phase, members[i]) == 0;
@@ -68,6 +71,7 @@ final class Combinations {
             }
             found.add(combination);
         }
+        radio.effort().spend(found.size());
         return withoutParts(found);
     }
 

@@ -11,10 +11,10 @@ final class ControlChoice {
 
     private final List<Integer> kinds;
     private final List<@Nullable Control> recorded;
-    private Stock stock;
+    private final Stock[] stock;
 
     private ControlChoice(Stock stock, List<Integer> kinds, List<@Nullable Control> recorded) {
-        this.stock = stock;
+        this.stock = new Stock[] {stock};
         this.kinds = kinds;
         this.recorded = recorded;
     }
@@ -33,28 +33,32 @@ final class ControlChoice {
             Control control = recorded.get(i);
             if (control != null && does(i, control, chosen)) {
                 chosen.set(i, control);
-                stock = stock.without(control);
+                take(control);
             }
         }
         for (int i = 0; i < kinds.size(); i++) {
             if (chosen.get(i) == null) {
                 Control first = first(i, chosen);
                 chosen.set(i, first);
-                stock = stock.without(first);
+                take(first);
             }
         }
         return chosen.stream().map(Objects::requireNonNull).toList();
     }
 
+    private void take(Control control) {
+        stock[0] = stock[0].without(control);
+    }
+
     private Control first(int channel, List<@Nullable Control> chosen) {
-        return stock.left().stream()
+        return stock[0].left().stream()
                 .filter(control -> does(channel, control, chosen))
                 .findFirst()
                 .orElseThrow();
     }
 
     private boolean does(int channel, Control control, List<@Nullable Control> chosen) {
-        if (!stock.left().contains(control) || ((kinds.get(channel) >> stock.kind(control)) & 1) == 0) {
+        if (!stock[0].left().contains(control) || ((kinds.get(channel) >> stock[0].kind(control)) & 1) == 0) {
             return false;
         }
         List<Integer> others = new ArrayList<>();
@@ -63,6 +67,6 @@ final class ControlChoice {
                 others.add(kinds.get(i));
             }
         }
-        return stock.without(control).serves(others);
+        return stock[0].without(control).serves(others);
     }
 }

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,13 +19,13 @@ final class Cover {
     private final Map<Open, Integer> known = new HashMap<>();
     private final List<BitSet> groups = new ArrayList<>();
     private final List<Integer> kinds;
-    private int most;
-    private int target;
-    private int beyond;
+    private final AtomicInteger most;
+    private final AtomicInteger target = new AtomicInteger();
+    private final AtomicInteger beyond = new AtomicInteger();
 
     private Cover(CoverTask task, int most) {
         this.task = task;
-        this.most = most;
+        this.most = new AtomicInteger(most);
         int heavy = heavies(task.functions());
         bound = new ShareBound(most, heavy, task.functions().cardinality() - heavy);
         kinds = new ArrayList<>(task.alone());
@@ -38,7 +39,7 @@ final class Cover {
 
     private List<BitSet> best() {
         while (!found()) {
-            target = Math.max(target + 1, beyond);
+            target.set(Math.max(target.get() + 1, beyond.get()));
         }
         List<BitSet> best = copied();
         while (foundWithFewer(best.size())) {
@@ -48,9 +49,9 @@ final class Cover {
     }
 
     private boolean foundWithFewer(int groups) {
-        most = groups - 1;
+        most.set(groups - 1);
         known.clear();
-        return most >= 0 && found();
+        return groups > 0 && found();
     }
 
     private List<BitSet> copied() {
@@ -60,7 +61,7 @@ final class Cover {
     private boolean found() {
         groups.clear();
         kinds.subList(task.alone().size(), kinds.size()).clear();
-        beyond = ShareBound.NEVER;
+        beyond.set(ShareBound.NEVER);
         return descend(task.functions(), 0);
     }
 
@@ -70,10 +71,10 @@ final class Cover {
         }
         Open state = Open.of(left, kinds);
         int heavy = heavies(left);
-        int imaginable = bound.least(most - groups.size(), heavy, left.cardinality() - heavy);
+        int imaginable = bound.least(most.get() - groups.size(), heavy, left.cardinality() - heavy);
         int rest = Math.max(imaginable, known.getOrDefault(state, 0));
-        if (spent + rest > target) {
-            beyond = Math.min(beyond, spent + rest);
+        if (spent + rest > target.get()) {
+            beyond.accumulateAndGet(spent + rest, Math::min);
             return false;
         }
         BitSet group = new BitSet();
@@ -83,12 +84,14 @@ final class Cover {
         candidates.and(task.table().partners(first));
         boolean found = grow(group, candidates, left, spent);
         if (!found) {
-            known.put(state, target - spent + 1);
+            task.table().radio().effort().spend(Effort.TO_REMEMBER);
+            known.put(state, target.get() - spent + 1);
         }
         return found;
     }
 
     private boolean grow(BitSet group, BitSet candidates, BitSet left, int spent) {
+        task.table().radio().effort().spend(1);
         if (!promises(group, left, spent) || task.table().kinds(group) == 0) {
             return false;
         }
@@ -127,12 +130,12 @@ final class Cover {
         int least = ShareBound.NEVER;
         for (int a = 0; a <= heavy; a++) {
             for (int b = 0; b <= light; b++) {
-                int rest = bound.least(most - groups.size() - 1, heavy - a, light - b);
+                int rest = bound.least(most.get() - groups.size() - 1, heavy - a, light - b);
                 least = Math.min(least, ShareBound.cost(inHeavy + a, inLight + b) + rest);
             }
         }
-        if (spent + least > target) {
-            beyond = Math.min(beyond, spent + least);
+        if (spent + least > target.get()) {
+            beyond.accumulateAndGet(spent + least, Math::min);
             return false;
         }
         return true;

@@ -15,7 +15,8 @@ final class Group {
     private final List<Limit> limits = new ArrayList<>();
     private final boolean[] bounded;
     private final boolean anyOrderDoes;
-    private int apart;
+    private final boolean[] limited;
+    private final int apart;
 
     Group(CodedRadio radio, int[] members) {
         this.radio = radio;
@@ -25,13 +26,20 @@ final class Group {
             bounded[p] = isBounded(p);
         }
         boolean[] heeded = heeded();
+        int most = 0;
         for (int p = 0; p < bounded.length; p++) {
             if (heeded[p]) {
-                require(p);
+                most = Math.max(most, require(p));
             }
         }
+        apart = most;
         if (radio.ordered()) {
             addLimits(heeded);
+        }
+        limited = new boolean[radio.phases()];
+        for (Limit limit : limits) {
+            limited[limit.one()] = true;
+            limited[limit.other()] = true;
         }
         anyOrderDoes = limits.isEmpty() && !has(DecodedBy.ONE_STEP) && !has(DecodedBy.SERVO);
     }
@@ -111,9 +119,9 @@ final class Group {
         return false;
     }
 
-    private void require(int phase) {
+    /** Answers how many positions these need at least. */
+    private int require(int phase) {
         Combinations combinations = new Combinations(radio, members, phase);
-        apart = Math.max(apart, combinations.apart());
         for (int[] demanded : combinations.largest()) {
             int[] accepted = new int[members.length];
             for (int i = 0; i < accepted.length; i++) {
@@ -121,6 +129,7 @@ final class Group {
             }
             requirements.add(new Requirement(phase, demanded, accepted));
         }
+        return combinations.apart();
     }
 
     private void addLimits(boolean[] heeded) {
@@ -169,12 +178,7 @@ final class Group {
 
     /** Whether it matters in this phase which of the positions that give a combination is chosen. */
     boolean limited(int phase) {
-        for (Limit limit : limits) {
-            if (limit.one() == phase || limit.other() == phase) {
-                return true;
-            }
-        }
-        return false;
+        return limited[phase];
     }
 
     List<Limit> limits() {

@@ -2,12 +2,15 @@ package dev.ledgerwing.core.radio.plan;
 
 import dev.ledgerwing.core.build.RadioFunction.DecodedBy;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Whether and how a group is carried by the positions of a control: depth first over which requirement is on which position,
- * the requirement with the fewest places left before the others. Exact.
+ * the requirement with the fewest places left before the others. What led nowhere once is not tried again, nor read from the
+ * other end of the pulse. Exact.
  *
  * <p>A plain switch begins without any level and gets them one by one, each at any place along the pulse; positions that are
  * left in the end repeat the last one, which nothing crosses. A mix, and a switch that moves a servo, which tells every
@@ -16,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 final class GroupSearch {
 
     private final Group group;
+    private final Set<Trodden> hopeless = new HashSet<>();
 
     private GroupSearch(Group group) {
         this.group = group;
@@ -26,9 +30,13 @@ final class GroupSearch {
         if (group.apart() > layout.positions()) {
             return null;
         }
+        List<Requirement> needed = Needed.of(group);
+        if (Needed.leastPositions(group, needed) > layout.positions()) {
+            return null;
+        }
         boolean allAtOnce = !layout.plain() || group.has(DecodedBy.SERVO);
         Levels levels = Levels.open(group, layout, allAtOnce ? layout.positions() : 0);
-        int[][] states = new GroupSearch(group).from(levels);
+        int[][] states = new GroupSearch(group).from(levels, needed);
         return states == null ? null : filled(states, layout.positions());
     }
 
@@ -40,11 +48,11 @@ final class GroupSearch {
                 accepted[level][i] = 1 << states[i][level];
             }
         }
-        return new GroupSearch(group).from(Levels.of(group, layout, accepted)) != null;
+        return new GroupSearch(group).from(Levels.of(group, layout, accepted), Needed.of(group)) != null;
     }
 
-    private int @Nullable [][] from(Levels levels) {
-        return levels.states() == null ? null : search(levels, group.requirements());
+    private int @Nullable [][] from(Levels levels, List<Requirement> needed) {
+        return levels.states() == null ? null : search(levels, needed);
     }
 
     private int @Nullable [][] search(Levels levels, List<Requirement> all) {
@@ -109,7 +117,20 @@ final class GroupSearch {
     }
 
     private int @Nullable [][] descend(Levels levels, List<Requirement> left) {
-        return levels.states() == null ? null : search(levels, left);
+        group.radio().effort().spend(1 + group.size() / 8);
+        if (levels.states() == null) {
+            return null;
+        }
+        Trodden key = levels.eitherWay();
+        if (hopeless.contains(key)) {
+            return null;
+        }
+        int[][] states = search(levels, left);
+        if (states == null) {
+            group.radio().effort().spend(Effort.TO_REMEMBER + group.size());
+            hopeless.add(key);
+        }
+        return states;
     }
 
     private static int[][] filled(int[][] states, int positions) {

@@ -75,6 +75,7 @@ final class GroupTable {
         Integer kinds = known.get(group);
         if (kinds == null) {
             kinds = workedOut(group, group.cardinality() > 2 ? kindsOfPairs(group) : (1 << layouts.size()) - 1);
+            radio.effort().spend(Effort.TO_REMEMBER);
             known.put((BitSet) group.clone(), kinds);
         }
         return kinds;

@@ -103,6 +103,29 @@ final class Levels {
         return group.radio().presets() ? PresetLevel.ways(group, accepted) : ways(group, accepted);
     }
 
+    /**
+     * What is asked of each level and by which levels each phase is served where that matters, the same for levels that are
+     * the same read from the other end.
+     */
+    Trodden eitherWay() {
+        return Trodden.ofEither(written(false), written(true));
+    }
+
+    private int[] written(boolean fromTheEnd) {
+        int members = group.size();
+        int[] written = new int[count() * members + serving.length];
+        for (int level = 0; level < count(); level++) {
+            int from = fromTheEnd ? count() - 1 - level : level;
+            System.arraycopy(fixed[from], 0, written, level * members, members);
+        }
+        for (int phase = 0; phase < serving.length; phase++) {
+            int set = group.limited(phase) ? serving[phase] : 0;
+            boolean turned = fromTheEnd && set != 0;
+            written[count() * members + phase] = turned ? Integer.reverse(set) >>> (Integer.SIZE - count()) : set;
+        }
+        return written;
+    }
+
     private static int @Nullable [][] ways(Group group, int[][] accepted) {
         int[][] ways = new int[accepted.length][];
         for (int i = 0; i < ways.length; i++) {

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /** The numbers of the channels: as many functions as possible keep the one they have, the others get the lowest free ones. */
 final class Numbering {
@@ -14,13 +15,13 @@ final class Numbering {
     private final List<Draft> drafts;
     private final List<Map<Integer, Integer>> claims = new ArrayList<>();
     private final int[] now;
-    private int[] best;
-    private int mostKept = -1;
+    private final int[] best;
+    private final AtomicInteger mostKept = new AtomicInteger(-1);
 
     private Numbering(List<Draft> drafts, List<Channel> recorded, int channels) {
         this.drafts = drafts;
         now = new int[drafts.size()];
-        best = now;
+        best = new int[drafts.size()];
         for (Draft draft : drafts) {
             claims.add(
                     draft.pin() == null
@@ -40,7 +41,7 @@ final class Numbering {
     static int kept(List<Draft> drafts, List<Channel> recorded, int channels) {
         Numbering numbering = new Numbering(drafts, recorded, channels);
         numbering.choose(0, 0);
-        return numbering.mostKept;
+        return numbering.mostKept.get();
     }
 
     private static Map<Integer, Integer> claims(Draft draft, List<Channel> recorded, int channels) {
@@ -59,13 +60,13 @@ final class Numbering {
 
     private void choose(int draft, int kept) {
         if (draft == drafts.size()) {
-            if (kept > mostKept) {
-                mostKept = kept;
-                best = now.clone();
+            if (kept > mostKept.get()) {
+                mostKept.set(kept);
+                System.arraycopy(now, 0, best, 0, best.length);
             }
             return;
         }
-        if (kept + hoped(draft) <= mostKept) {
+        if (kept + hoped(draft) <= mostKept.get()) {
             return;
         }
         claims.get(draft).forEach((number, functions) -> {

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What two switched functions need to share a channel.
  *
- * @param positions the fewest positions of one switch that carry both; null = none up to twelve does
+ * @param positions the fewest positions of one switch that carry both; null = none up to six does, or that is not known
  * @param why why they never share; NONE where they can
  */
 public record PairNeed(
@@ -23,7 +23,9 @@ public record PairNeed(
         LOSS_OF_SIGNAL,
         /** No order along the pulse that the decoders can follow and that crosses nothing forbidden. */
         NO_ORDER,
-        /** More combinations are demanded than twelve positions give. */
-        CLASH
+        /** More combinations are demanded than six positions give. */
+        CLASH,
+        /** Not known: there are too many combinations to search. */
+        NOT_DECIDED
     }
 }

@@ -1,6 +1,7 @@
 package dev.ledgerwing.core.radio.plan;
 
 import dev.ledgerwing.core.build.RadioFunction;
+import dev.ledgerwing.core.radio.plan.Effort.TooManyCombinations;
 import dev.ledgerwing.core.radio.plan.PairNeed.Never;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,12 @@ import java.util.OptionalInt;
 
 /** For every two switched functions on the radio what they need to share a channel. */
 public final class PairTable {
+
+    /** Of the switches that there are by themselves; a mix of two has more, but then is two switches. */
+    static final int MOST_POSITIONS = 6;
+
+    /** For each pair: there can be hundreds. */
+    private static final int MOST_STEPS = 1_000;
 
     private final ChannelProblem problem;
 
@@ -36,18 +43,32 @@ public final class PairTable {
         if (pair.stream().anyMatch(RadioFunction::irreversible)) {
             return new PairNeed(first.code(), second.code(), null, Never.IRREVERSIBLE);
         }
-        OptionalInt least = GroupNeed.leastPositions(problem, pair);
+        try {
+            return searched(pair);
+        } catch (TooManyCombinations searchedInVain) {
+            return new PairNeed(first.code(), second.code(), null, Never.NOT_DECIDED);
+        }
+    }
+
+    private PairNeed searched(List<RadioFunction> pair) {
+        String first = pair.get(0).code();
+        String second = pair.get(1).code();
+        OptionalInt least = leastPositions(CodedRadio.of(problem, pair));
         return least.isPresent()
-                ? new PairNeed(first.code(), second.code(), least.getAsInt(), Never.NONE)
-                : new PairNeed(first.code(), second.code(), null, why(pair));
+                ? new PairNeed(first, second, least.getAsInt(), Never.NONE)
+                : new PairNeed(first, second, null, why(pair));
+    }
+
+    private static OptionalInt leastPositions(CodedRadio radio) {
+        radio.effort().keep(MOST_STEPS);
+        return GroupNeed.leastPositions(radio, MOST_POSITIONS);
     }
 
     private Never why(List<RadioFunction> pair) {
-        if (GroupNeed.leastPositions(CodedRadio.withoutLoss(problem, pair)).isPresent()) {
+        if (leastPositions(CodedRadio.withoutLoss(problem, pair)).isPresent()) {
             return Never.LOSS_OF_SIGNAL;
         }
-        boolean room =
-                GroupNeed.leastPositions(CodedRadio.inAnyOrder(problem, pair)).isPresent();
+        boolean room = leastPositions(CodedRadio.inAnyOrder(problem, pair)).isPresent();
         return room ? Never.NO_ORDER : Never.CLASH;
     }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param channels the plan where it fits, in the order of their numbers; else none
  * @param sharedPairs how many pairs of functions are on one channel
  * @param sharedWeight the sum over those pairs of the weights of both, a MISSION function weighing 3 and a CONVENIENCE one 1
- * @param missing what is not recorded, where that keeps the answer from being known
+ * @param missing what keeps the answer from being known: what is not recorded, or that there is too much to search
  */
 public record PlanAnswer(
         Outcome outcome, List<Channel> channels, int sharedPairs, int sharedWeight, List<String> missing) {

@@ -18,7 +18,7 @@ final class PlanSearch {
     private final GroupTable table;
     private final List<Draft> fixed = new ArrayList<>();
     private final BitSet sharing = new BitSet();
-    private boolean possible;
+    private final boolean possible;
 
     private PlanSearch(ChannelProblem problem) {
         this.problem = problem;

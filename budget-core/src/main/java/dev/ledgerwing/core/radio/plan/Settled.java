@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
 
 /** What pins settle before a plan is made, and what is left. */
@@ -17,13 +18,13 @@ final class Settled {
     private final Set<String> pinned = new HashSet<>();
     private final Set<Integer> numbers = new HashSet<>();
     private final List<Control> free;
-    private Stock stock;
-    private boolean possible = true;
+    private final Stock[] stock;
+    private final AtomicBoolean possible = new AtomicBoolean(true);
 
     private Settled(ChannelProblem problem) {
         this.problem = problem;
         free = new ArrayList<>(problem.free());
-        stock = Stock.of(problem.stepping());
+        stock = new Stock[] {Stock.of(problem.stepping())};
         problem.radio().channels().stream().filter(Channel::pinned).forEach(this::settle);
     }
 
@@ -41,8 +42,8 @@ final class Settled {
         }
         Draft draft = new Draft(functions, pin, named(pin.control()));
         pins.add(draft);
-        possible &= draft.mayBeOne() && numbers.add(pin.number());
-        functions.forEach(function -> possible &= pinned.add(function.code()));
+        demand(draft.mayBeOne() && numbers.add(pin.number()));
+        functions.forEach(function -> demand(pinned.add(function.code())));
         if (draft.control() != null) {
             take(draft, draft.control());
         }
@@ -57,18 +58,24 @@ final class Settled {
 
     private void take(Draft draft, Control control) {
         boolean steps = control.kind().steps();
-        possible &= draft.functions().isEmpty() || draft.switched() == steps;
+        demand(draft.functions().isEmpty() || draft.switched() == steps);
         if (steps) {
-            possible &= stock.left().contains(control);
-            stock = stock.without(control);
+            demand(stock().left().contains(control));
+            stock[0] = stock().without(control);
         } else {
-            possible &= free.remove(control);
+            demand(free.remove(control));
+        }
+    }
+
+    private void demand(boolean holds) {
+        if (!holds) {
+            possible.set(false);
         }
     }
 
     /** False where the pins themselves cannot be. */
     boolean possible() {
-        return possible;
+        return possible.get();
     }
 
     List<Draft> pins() {
@@ -80,7 +87,7 @@ final class Settled {
     }
 
     Stock stock() {
-        return stock;
+        return stock[0];
     }
 
     /** Sticks and sliders that drive no pinned channel. */

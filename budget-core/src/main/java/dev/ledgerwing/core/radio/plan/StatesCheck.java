@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Channel;
 import dev.ledgerwing.core.build.NotNeeded.FunctionState;
 import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.radio.plan.ChannelFault.Kind;
+import dev.ledgerwing.core.radio.plan.Effort.TooManyCombinations;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -28,6 +29,15 @@ final class StatesCheck {
     }
 
     static List<ChannelFault> of(
+            ChannelProblem problem, Channel channel, List<RadioFunction> functions, Layout layout) {
+        try {
+            return searched(problem, channel, functions, layout);
+        } catch (TooManyCombinations searchedInVain) {
+            return List.of(ChannelFault.of(Kind.NOT_DECIDED, channel.number(), channel.functions()));
+        }
+    }
+
+    private static List<ChannelFault> searched(
             ChannelProblem problem, Channel channel, List<RadioFunction> functions, Layout layout) {
         Group group = Group.ofAll(CodedRadio.of(problem, functions));
         StatesCheck check = new StatesCheck(channel, layout, group, RecordedStates.of(channel, functions));
