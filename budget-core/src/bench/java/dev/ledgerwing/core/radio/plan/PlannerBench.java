@@ -18,8 +18,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 3, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Warmup(iterations = 1, time = 1)
+@Measurement(iterations = 3, time = 1)
 public class PlannerBench {
 
     @Param({"USUAL", "ALL_TOGETHER", "NONE_TOGETHER", "THREE_STATES", "SIX_POSITIONS"})

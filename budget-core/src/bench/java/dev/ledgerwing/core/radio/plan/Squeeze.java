@@ -16,7 +16,7 @@ import java.util.Random;
 import java.util.TreeMap;
 
 /** Twenty switched functions over ten phases that have to go on fewer channels. */
-enum Squeeze {
+public enum Squeeze {
     /** What a team records: each phase asks for a few functions, some of them for both of their states. */
     USUAL(6, 3) {
         @Override
