@@ -74,6 +74,15 @@ public final class ChannelPlanner {
         }
     }
 
+    /** Whether it is certain that no number of channels is enough with the controls there are; false where that is not known. */
+    public static boolean noNumberDoes(ChannelProblem problem) {
+        try {
+            return !PlanSearch.of(problem).fitsAtAll();
+        } catch (TooManyCombinations searchedInVain) {
+            return false;
+        }
+    }
+
     private static List<String> missing(ChannelProblem problem) {
         List<String> missing = new ArrayList<>();
         if (problem.radio().link() == null) {

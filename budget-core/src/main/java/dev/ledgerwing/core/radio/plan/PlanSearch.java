@@ -69,6 +69,11 @@ final class PlanSearch {
         return possible && settled.within(channels) && AnyCover.exists(task(), channels - fixed.size());
     }
 
+    /** On any number of channels. */
+    boolean fitsAtAll() {
+        return possible && AnyCover.exists(task(), sharing.cardinality());
+    }
+
     Optional<List<Draft>> best(int channels) {
         if (!possible || !settled.within(channels)) {
             return Optional.empty();

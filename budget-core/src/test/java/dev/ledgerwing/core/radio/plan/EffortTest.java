@@ -38,6 +38,7 @@ class EffortTest {
     @Test
     void channelsAndPositionsThatCannotBeCountedAreNone() {
         assertThat(ChannelPlanner.channelsNeeded(HARD.asFunctions())).isEmpty();
+        assertThat(ChannelPlanner.noNumberDoes(HARD.asFunctions())).isFalse();
         ChannelProblem phases = HARD.asPhases();
         assertThat(GroupNeed.leastPositions(phases, phases.switched())).isEmpty();
     }
