@@ -50,6 +50,8 @@ final class FaultWords {
             case PRESET ->
                 "The preset of " + channel + " is not what is wanted of " + functions + " on loss of signal.";
             case LOSS_STATE -> lossState(fault);
+            case NOT_DECIDED ->
+                "Whether the states on " + channel + " do what is asked is not known: there are too many combinations.";
         };
     }
 

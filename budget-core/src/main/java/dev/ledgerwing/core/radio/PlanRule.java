@@ -29,8 +29,10 @@ record PlanRule(RadioStatement statement) {
             case NOT_KNOWN ->
                 finding(
                         Verdict.UNKNOWN,
-                        "Whether everything fits on the channels is not known: enter "
-                                + and(statement.proposed().missing()) + ".");
+                        "Whether everything fits on the channels is not known: "
+                                + (statement.isUndecided() ? "" : "enter ")
+                                + and(statement.proposed().missing())
+                                + ".");
             case DOES_NOT_FIT -> finding(Verdict.BREAKS, doesNotFit());
             case FITS -> statement.isRecorded() ? recorded() : notPlanned();
         };
@@ -38,10 +40,13 @@ record PlanRule(RadioStatement statement) {
 
     private String doesNotFit() {
         Integer needed = statement.channelsNeeded();
-        return needed == null
-                ? "What is asked of the switched functions does not fit on any number of channels with the controls there are."
-                : channels(needed) + (needed == 1 ? " is" : " are")
-                        + " needed with the controls there are, the link has " + statement.channelsAvailable() + ".";
+        if (needed == null) {
+            return statement.fitsOnNoNumber()
+                    ? "What is asked of the switched functions does not fit on any number of channels with the controls there are."
+                    : "Not everything fits on the channels of the link, and how many would do is not known: there are too many combinations.";
+        }
+        return channels(needed) + (needed == 1 ? " is" : " are") + " needed with the controls there are, the link has "
+                + statement.channelsAvailable() + ".";
     }
 
     private Finding notPlanned() {
@@ -54,7 +59,7 @@ record PlanRule(RadioStatement statement) {
     }
 
     private Finding recorded() {
-        if (!faultsSaid().isEmpty()) {
+        if (faultsSaid().stream().anyMatch(fault -> fault.kind() != ChannelFault.Kind.NOT_DECIDED)) {
             Remedy again = new Remedy(
                     "Plan again: everything fits on "
                             + channels(statement.proposed().channels().size()) + ".",
@@ -64,6 +69,10 @@ record PlanRule(RadioStatement statement) {
                             Verdict.BREAKS,
                             "The recorded channels do not do what is asked, although a plan fits.",
                             again);
+        }
+        if (!faultsSaid().isEmpty()) {
+            return finding(
+                    Verdict.UNKNOWN, "A plan fits; whether the recorded channels do what is asked is not known.");
         }
         String fits = "Everything fits on " + statement.inForce().size() + " of " + available();
         int pairs = statement.sharedPairs();
@@ -79,7 +88,9 @@ record PlanRule(RadioStatement statement) {
         FaultWords words = new FaultWords(statement);
         return faultsSaid().stream()
                 .map(fault -> Judged.of(RadioFindings.CHANNEL, words.subject(fault))
-                        .finding(Verdict.BREAKS, words.sentence(fault)));
+                        .finding(
+                                fault.kind() == ChannelFault.Kind.NOT_DECIDED ? Verdict.UNKNOWN : Verdict.BREAKS,
+                                words.sentence(fault)));
     }
 
     /** A wrong preset is told with what becomes of its function. */

@@ -100,4 +100,16 @@ public record RadioStatement(
     public boolean isRecorded() {
         return !radio().channels().isEmpty();
     }
+
+    /** Everything is recorded, and still there are too many combinations to find a plan or to rule it out. */
+    public boolean isUndecided() {
+        return proposed.missing().contains(ChannelPlanner.TOO_MANY);
+    }
+
+    /** Certainly no number of channels is enough with the controls there are. */
+    public boolean fitsOnNoNumber() {
+        return channelsNeeded == null
+                && proposed.outcome() == PlanAnswer.Outcome.DOES_NOT_FIT
+                && ChannelPlanner.noNumberDoes(ChannelProblem.of(build));
+    }
 }

@@ -62,6 +62,7 @@ final class FaultNotes {
             case CROSSES -> in(fault) + "it crosses " + states(fault) + ", which does harm";
             case DECODER -> functions + " cannot follow the order";
             case PRESET -> "its preset is not what is wanted of " + functions;
+            case NOT_DECIDED -> "too many combinations to check";
             case LOSS_STATE -> "what is wanted when the signal is lost cannot be had";
         };
     }

@@ -47,7 +47,10 @@ public final class RadioSummary {
         Integer needed = radio.channelsNeeded();
         String note = available == null ? "the link is not recorded" : "of " + available + " that the link has";
         boolean known = radio.proposed().outcome() != Outcome.NOT_KNOWN;
-        return new Fact("Channels needed", needed != null ? count(needed) : known ? "do not fit" : NOT_KNOWN, note);
+        return new Fact(
+                "Channels needed",
+                needed != null ? count(needed) : known && radio.fitsOnNoNumber() ? "do not fit" : NOT_KNOWN,
+                note);
     }
 
     private Fact plan() {
@@ -58,7 +61,11 @@ public final class RadioSummary {
         return switch (radio.proposed().outcome()) {
             case FITS -> new Fact("Plan", OutputWords.count(used, "channel"), "only proposed, not recorded");
             case DOES_NOT_FIT -> new Fact("Plan", "none", "what is asked does not fit");
-            case NOT_KNOWN -> new Fact("Plan", NOT_KNOWN, "not everything is recorded");
+            case NOT_KNOWN ->
+                new Fact(
+                        "Plan",
+                        NOT_KNOWN,
+                        radio.isUndecided() ? "too many combinations" : "not everything is recorded");
         };
     }
 

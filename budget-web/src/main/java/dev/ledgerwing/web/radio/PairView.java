@@ -115,6 +115,7 @@ record PairView(List<String> alone, List<Row> rows, List<String> reasons) {
             case NO_ORDER ->
                 "in no order along the pulse can both be told apart without passing through a state that does harm.";
             case CLASH -> "no switch has enough positions for all that the phases ask for together.";
+            case NOT_DECIDED -> "not known: there are too many combinations to decide.";
         };
     }
 }

@@ -17,6 +17,9 @@ final class VerdictWords {
     }
 
     private static String notKnown(RadioStatement radio) {
+        if (radio.isUndecided()) {
+            return "Whether everything finds a channel is not known: there are too many combinations to decide.";
+        }
         String missing = RadioNames.all(radio.proposed().missing().stream());
         return "It is not known yet whether everything finds a channel"
                 + (missing.isEmpty() ? "." : "; missing: " + missing + ".");
@@ -25,6 +28,9 @@ final class VerdictWords {
     private static String doesNotFit(RadioStatement radio) {
         Integer needed = radio.channelsNeeded();
         Integer available = radio.channelsAvailable();
+        if (needed == null && !radio.fitsOnNoNumber()) {
+            return "It does not fit; how many channels would do is not known.";
+        }
         return needed == null || available == null || needed <= available
                 ? "With these controls it does not fit, however many channels the link has."
                 : counts(needed, available) + ": does not fit.";

@@ -92,6 +92,6 @@ final class Core {
     }
 
     static boolean breaks(ChannelProblem problem) {
-        return !ChannelPlanner.fits(problem);
+        return ChannelPlanner.doesNotFit(problem);
     }
 }

@@ -13,7 +13,8 @@ import java.util.OptionalInt;
  */
 public final class ChannelPlanner {
 
-    static final String TOO_MANY =
+    /** What keeps the answer from being known where the search would take too long. */
+    public static final String TOO_MANY =
             "the combinations are too many to decide: pin some functions to channels of their own";
 
     private ChannelPlanner() {}
