@@ -120,7 +120,7 @@ class RadioWalkIT {
     }
 
     private static void function(Page page, int at, String name, String criticality, String states) {
-        add(page, "add:function");
+        add(page, "add:function:SWITCHED");
         String row = "function." + at + ".";
         fill(page, row + "name", name);
         choose(page, row + "kind", "SWITCHED");
