@@ -121,13 +121,32 @@ final class PlanWriting {
         List<Carried> carries = new ArrayList<>();
         List<List<String>> states = states(draft, control);
         for (int i = 0; i < functions.size(); i++) {
-            carries.add(new Carried(functions.get(i).code(), states.get(i), preset(functions.get(i))));
+            carries.add(carried(functions, functions.get(i), states.get(i)));
         }
         return new Channel(numbers[draft], control == null ? null : control.code(), pin != null, carries);
     }
 
-    private @Nullable String preset(RadioFunction function) {
-        return LossRule.of(problem.radio().link()) == LossRule.PRESET ? function.onSignalLoss() : null;
+    private Carried carried(List<RadioFunction> functions, RadioFunction function, List<String> states) {
+        String preset = LossRule.of(problem.radio().link()) == LossRule.PRESET
+                ? function.onSignalLoss()
+                : storedPreset(functions, function, states);
+        return new Carried(function.code(), states, preset);
+    }
+
+    /** Where nothing rests on presets, a channel that goes on as it is keeps those that are stored in the receiver. */
+    private @Nullable String storedPreset(
+            List<RadioFunction> functions, RadioFunction function, List<String> states) {
+        List<String> codes = functions.stream().map(RadioFunction::code).toList();
+        return problem.radio().channels().stream()
+                .filter(channel -> channel.carries().size() == codes.size()
+                        && channel.functions().containsAll(codes))
+                .flatMap(channel -> channel.carries().stream())
+                .filter(before -> before.function().equals(function.code())
+                        && before.states().equals(states))
+                .map(Carried::presetState)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
     }
 
     private List<List<String>> states(int draft, @Nullable Control control) {

@@ -141,6 +141,22 @@ class ChannelPlannerTest {
         assertThat(answer.channels()).contains(seven);
     }
 
+    /** What is stored in the receiver is not forgotten because a flight controller acts first. */
+    @Test
+    void aChannelThatGoesOnAsItIsKeepsItsPresetsThoughNothingRestsOnThem() {
+        ChannelProblem fresh = Radios.problem(
+                RadioLink.of(1),
+                Radios.switches(1, 2),
+                List.of(Radios.switched("lamp", DecodedBy.TABLE, Map.of("cruise", BOTH))),
+                Radios.phases("cruise"));
+        List<Channel> recorded = List.of(new Channel(
+                1, "switch-0", false, List.of(new Channel.Carried("lamp", List.of("off", "on"), "on"))));
+        Radio radio = fresh.radio();
+        PlanAnswer answer = ChannelPlanner.plan(new ChannelProblem(
+                new Radio(radio.link(), radio.controls(), radio.functions(), recorded, List.of()), fresh.phases()));
+        assertThat(answer.channels()).isEqualTo(recorded);
+    }
+
     @Test
     void groupsOfTheRecordStayTogetherWhereThatCostsNothing() {
         List<RadioFunction> functions = new ArrayList<>();
