@@ -104,14 +104,14 @@ record BankRule(OutputStatement statement) {
                         UNKNOWN,
                         Verdict.UNKNOWN,
                         "Bank " + use.bank().name(),
-                        "Of bank " + use.bank().name() + " is not known: " + String.join(", ", gaps) + "."));
+                        "Of bank " + use.bank().name() + " is not known: " + String.join("; ", gaps) + "."));
     }
 
     private static void gap(BankUse use, String what, Predicate<Output> missing, List<String> gaps) {
         String names = use.outputs().stream()
                 .filter(missing)
                 .map(output -> "“" + output.name() + "”")
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.joining(" and "));
         if (!names.isEmpty()) {
             gaps.add(what + names);
         }

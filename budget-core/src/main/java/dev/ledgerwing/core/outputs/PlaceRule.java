@@ -38,7 +38,11 @@ record PlaceRule(OutputStatement statement) {
         if (missing.pieces() > 0) {
             sentence = quantity == 1
                     ? "Nothing drives " + name + "."
-                    : "Nothing drives " + missing.pieces() + " of " + quantity + " pieces of " + name + ".";
+                    : "Nothing drives "
+                            + (missing.pieces() == quantity
+                                    ? "any of the " + quantity + " pieces of "
+                                    : missing.pieces() + " of " + quantity + " pieces of ")
+                            + name + ".";
         } else {
             sentence = name + " needs " + PortKind.OUTPUT.counted(missing.outputs()) + " more than it has.";
         }

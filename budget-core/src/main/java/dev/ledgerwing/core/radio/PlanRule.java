@@ -17,8 +17,8 @@ import java.util.stream.Stream;
 /** Whether everything fits on the channels, where the recorded ones go wrong, and what their sharing costs. */
 record PlanRule(RadioStatement statement) {
 
-    /** The rest is with the plan. */
-    private static final int MOST_TOLD = 3;
+    /** The weightiest; the rest is with the plan. */
+    private static final int MOST_TOLD = 1;
 
     Stream<Finding> findings() {
         return Stream.concat(Stream.of(plan()), Stream.concat(faults(), sharing()));
@@ -130,7 +130,7 @@ record PlanRule(RadioStatement statement) {
     private static String told(List<String> costs) {
         int more = costs.size() - MOST_TOLD;
         String first = costs.stream().limit(MOST_TOLD).collect(Collectors.joining(" "));
-        return more < 1 ? first : first + (more == 1 ? " And one more." : " And " + more + " more.");
+        return more < 1 ? first : first + (more == 1 ? " And one more coupling." : " And " + more + " more couplings.");
     }
 
     private Stream<Finding> decoders(Channel channel) {

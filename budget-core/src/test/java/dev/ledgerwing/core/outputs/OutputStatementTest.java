@@ -144,7 +144,7 @@ class OutputStatementTest {
                 .contains(
                         tuple(Verdict.BREAKS, "The parts need 3 outputs, “Board small” has 2: 1 short."),
                         tuple(Verdict.BREAKS, "The parts need 1 serial port, “Board small” has 0: 1 short."),
-                        tuple(Verdict.BREAKS, "Nothing drives 2 of 2 pieces of “Servo, aileron”."));
+                        tuple(Verdict.BREAKS, "Nothing drives any of the 2 pieces of “Servo, aileron”."));
     }
 
     @Test

@@ -63,7 +63,7 @@ public record OutputEntry(
                 output.name(),
                 drives(row),
                 pulse == null ? NOT_KNOWN : OutputWords.of(pulse),
-                servo ? micros(output.lowUs()) + " to " + micros(output.highUs()) : NONE,
+                servo ? ends(output) : NONE,
                 servo ? micros(output.restUs()) : NONE,
                 output.reversed() ? "reversed" : "normal",
                 lead(row, units),
@@ -81,6 +81,13 @@ public record OutputEntry(
         return !row.isYLead()
                 ? parts
                 : parts + " on a Y-lead, " + (peakA == null ? "peak not known" : PowerWords.amperes(peakA) + " peak");
+    }
+
+    /** {@code 1000 to 2000 µs}; each that is not known says so. */
+    private static String ends(Output output) {
+        Double low = output.lowUs();
+        return (low == null || output.highUs() == null ? micros(low) : Figures.number(low, 0)) + " to "
+                + micros(output.highUs());
     }
 
     private static String micros(@Nullable Double us) {

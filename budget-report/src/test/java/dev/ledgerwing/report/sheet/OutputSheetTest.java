@@ -57,7 +57,7 @@ class OutputSheetTest {
     void givesTravelAndSenseOfAServoAndNoneOfWhatIsSwitched() {
         List<OutputEntry> outputs = sheet(RadioBuilds.driven()).outputs();
 
-        assertThat(outputs.get(1).ends()).isEqualTo("1000\u2009µs to 2000\u2009µs");
+        assertThat(outputs.get(1).ends()).isEqualTo("1000 to 2000\u2009µs");
         assertThat(outputs.get(1).rest()).isEqualTo("1500\u2009µs");
         assertThat(outputs.get(1).sense()).isEqualTo("reversed");
         assertThat(outputs.get(3).ends()).isEqualTo("–");

@@ -25,7 +25,7 @@ public record RadioFigure(
         return figure == null ? null : Math.toIntExact(Math.round(figure));
     }
 
-    /** {@code 8 channels needed, 6 there}, or {@code 5 of 8 channels, 1 pair shares}; what is not known is left out. */
+    /** {@code 8 channels needed, 6 there}, or {@code 5 of 8 channels needed, 1 pair shares}; what is not known is left out. */
     public String words() {
         if (channelsAvailable == null) {
             return channelsNeeded == null || channelsNeeded == 0 ? "no link yet" : channels(channelsNeeded) + " needed";
@@ -35,7 +35,7 @@ public record RadioFigure(
         }
         return channelsNeeded > channelsAvailable
                 ? channels(channelsNeeded) + " needed, " + channelsAvailable + " there"
-                : channelsNeeded + " of " + channels(channelsAvailable) + shared();
+                : channelsNeeded + " of " + channels(channelsAvailable) + " needed" + shared();
     }
 
     private static String channels(int count) {

@@ -61,6 +61,7 @@ record NeedsForm(@Nullable String line) implements OutputsForm {
     static List<PartLine> silent(Build build) {
         return build.lines().stream()
                 .filter(part -> !needsSomething(part) && LIKELY.contains(part.category()))
+                .filter(part -> !part.id().equals(build.outputs().fitted().part()))
                 .toList();
     }
 

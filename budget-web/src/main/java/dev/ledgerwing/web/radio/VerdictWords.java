@@ -37,6 +37,9 @@ final class VerdictWords {
     }
 
     private static String fits(RadioStatement radio) {
+        if (radio.radio().functions().isEmpty()) {
+            return "Nothing that the pilot commands is recorded yet.";
+        }
         String start = counts(radio.channelsNeeded(), radio.channelsAvailable());
         if (!radio.isRecorded()) {
             return start + ": fits, but no channels are recorded yet.";
@@ -46,18 +49,29 @@ final class VerdictWords {
             return start + ": a plan fits, but not the recorded one. "
                     + (faults == 1 ? "It breaks a rule once." : "It breaks rules " + faults + " times.");
         }
-        int pairs = radio.sharedPairs();
-        return start + ": fits"
-                + (pairs == 0
-                        ? ", each function alone."
-                        : pairs == 1
-                                ? ", with one pair that shares a channel."
-                                : ", with " + pairs + " pairs that share channels.");
+        int used = radio.inForce().size();
+        return there(radio.channelsAvailable()) + ", " + used + " in use: fits" + shared(radio.sharedPairs())
+                + fewer(radio.channelsNeeded(), used);
+    }
+
+    private static String shared(int pairs) {
+        return pairs == 0
+                ? ", each function alone."
+                : pairs == 1
+                        ? ", with one pair that shares a channel."
+                        : ", with " + pairs + " pairs that share channels.";
+    }
+
+    private static String fewer(@Nullable Integer needed, int used) {
+        return needed == null || needed >= used ? "" : " With more sharing " + needed + " would be enough.";
     }
 
     /** {@code 6 channels, 8 needed}. */
     private static String counts(@Nullable Integer needed, @Nullable Integer available) {
-        return (available == null ? "No link" : RadioNames.count(available, "channel"))
-                + (needed == null ? "" : ", " + needed + " needed");
+        return there(available) + (needed == null ? "" : ", " + needed + " needed");
+    }
+
+    private static String there(@Nullable Integer available) {
+        return available == null ? "No link" : RadioNames.count(available, "channel");
     }
 }

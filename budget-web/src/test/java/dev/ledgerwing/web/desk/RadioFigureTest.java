@@ -12,9 +12,9 @@ class RadioFigureTest {
         assertThat(RadioFigure.of(Map.of(
                                 "radio.channelsNeeded", 6.0, "radio.channelsAvailable", 8.0, "radio.sharedPairs", 0.0))
                         .words())
-                .isEqualTo("6 of 8 channels");
-        assertThat(new RadioFigure(6, 8, 1).words()).isEqualTo("6 of 8 channels, 1 pair shares");
-        assertThat(new RadioFigure(6, 8, 3).words()).isEqualTo("6 of 8 channels, 3 pairs share");
+                .isEqualTo("6 of 8 channels needed");
+        assertThat(new RadioFigure(6, 8, 1).words()).isEqualTo("6 of 8 channels needed, 1 pair shares");
+        assertThat(new RadioFigure(6, 8, 3).words()).isEqualTo("6 of 8 channels needed, 3 pairs share");
     }
 
     @Test

@@ -107,11 +107,34 @@ class RadioPageTest {
         assertThat(after.document().select(".impact .change").text()).contains(start.title());
         assertThat(head().radio().controls()).isNotEmpty();
         assertThat(after.document().select(".starts")).isEmpty();
+        assertThat(after.document().select("main > .sentence").text())
+                .contains("Nothing that the pilot commands is recorded yet.");
         assertThat(readings.head(code).review().verdict(Budget.RADIO)).isEqualTo(Verdict.UNKNOWN);
 
         browser.send(after, "/airframes/" + code + "/undo", Map.of());
         assertThat(head().radio().controls()).isEmpty();
         assertThat(head().radio().link()).isNull();
+    }
+
+    @Test
+    void saysHowManyChannelsAreInUseAndHowFewWouldDo() {
+        assertThat(browser.open("/airframes/dunlin/radio")
+                        .document()
+                        .select("main > .sentence")
+                        .text())
+                .endsWith("10 channels, 8 in use: fits, each function alone. With more sharing 7 would be enough.");
+    }
+
+    @Test
+    void whatTakesTheFlightItselfOffTheRadioIsFoldedAway() {
+        Document page = browser.open("/airframes/curlew/radio").document();
+
+        assertThat(page.select("details .ways > li"))
+                .isNotEmpty()
+                .allSatisfy(way -> assertThat(way.text()).contains("the other path has to be proven first"));
+        assertThat(page.select("section > .ways > li"))
+                .isNotEmpty()
+                .allSatisfy(way -> assertThat(way.text()).doesNotContain("has to be proven"));
     }
 
     @Test

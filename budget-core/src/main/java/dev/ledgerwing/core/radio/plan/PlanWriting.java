@@ -134,8 +134,7 @@ final class PlanWriting {
     }
 
     /** Where nothing rests on presets, a channel that goes on as it is keeps those that are stored in the receiver. */
-    private @Nullable String storedPreset(
-            List<RadioFunction> functions, RadioFunction function, List<String> states) {
+    private @Nullable String storedPreset(List<RadioFunction> functions, RadioFunction function, List<String> states) {
         List<String> codes = functions.stream().map(RadioFunction::code).toList();
         return problem.radio().channels().stream()
                 .filter(channel -> channel.carries().size() == codes.size()

@@ -149,8 +149,8 @@ class ChannelPlannerTest {
                 Radios.switches(1, 2),
                 List.of(Radios.switched("lamp", DecodedBy.TABLE, Map.of("cruise", BOTH))),
                 Radios.phases("cruise"));
-        List<Channel> recorded = List.of(new Channel(
-                1, "switch-0", false, List.of(new Channel.Carried("lamp", List.of("off", "on"), "on"))));
+        List<Channel> recorded = List.of(
+                new Channel(1, "switch-0", false, List.of(new Channel.Carried("lamp", List.of("off", "on"), "on"))));
         Radio radio = fresh.radio();
         PlanAnswer answer = ChannelPlanner.plan(new ChannelProblem(
                 new Radio(radio.link(), radio.controls(), radio.functions(), recorded, List.of()), fresh.phases()));
