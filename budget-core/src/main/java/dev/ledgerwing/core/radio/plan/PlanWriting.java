@@ -8,7 +8,11 @@ import dev.ledgerwing.core.build.RadioLink;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a plan down as channels: their numbers, what moves them, and the states along the pulse. */
@@ -121,31 +125,48 @@ final class PlanWriting {
         List<Carried> carries = new ArrayList<>();
         List<List<String>> states = states(draft, control);
         for (int i = 0; i < functions.size(); i++) {
-            carries.add(carried(functions, functions.get(i), states.get(i)));
+            carries.add(new Carried(functions.get(i).code(), states.get(i), null));
         }
-        return new Channel(numbers[draft], control == null ? null : control.code(), pin != null, carries);
+        return new Channel(
+                numbers[draft], control == null ? null : control.code(), pin != null, withPresets(functions, carries));
     }
 
-    private Carried carried(List<RadioFunction> functions, RadioFunction function, List<String> states) {
-        String preset = LossRule.of(problem.radio().link()) == LossRule.PRESET
-                ? function.onSignalLoss()
-                : storedPreset(functions, function, states);
-        return new Carried(function.code(), states, preset);
+    private List<Carried> withPresets(List<RadioFunction> functions, List<Carried> carries) {
+        if (LossRule.of(problem.radio().link()) != LossRule.PRESET) {
+            return withStoredPresets(carries);
+        }
+        List<Carried> with = new ArrayList<>();
+        for (int i = 0; i < functions.size(); i++) {
+            Carried carried = carries.get(i);
+            with.add(new Carried(
+                    carried.function(), carried.states(), functions.get(i).onSignalLoss()));
+        }
+        return with;
     }
 
-    /** Where nothing rests on presets, a channel that goes on as it is keeps those that are stored in the receiver. */
-    private @Nullable String storedPreset(List<RadioFunction> functions, RadioFunction function, List<String> states) {
-        List<String> codes = functions.stream().map(RadioFunction::code).toList();
-        return problem.radio().channels().stream()
-                .filter(channel -> channel.carries().size() == codes.size()
-                        && channel.functions().containsAll(codes))
+    /** Where nothing rests on presets, those stored in the receiver stay, as long as their channel can still stand at them. */
+    private List<Carried> withStoredPresets(List<Carried> carries) {
+        List<String> codes = carries.stream().map(Carried::function).toList();
+        Map<String, String> stored = problem.radio().channels().stream()
+                .filter(channel -> Set.copyOf(channel.functions()).equals(Set.copyOf(codes)))
                 .flatMap(channel -> channel.carries().stream())
-                .filter(before -> before.function().equals(function.code())
-                        && before.states().equals(states))
-                .map(Carried::presetState)
-                .filter(Objects::nonNull)
-                .findFirst()
-                .orElse(null);
+                .filter(before -> before.presetState() != null)
+                .collect(Collectors.toMap(
+                        Carried::function,
+                        before -> Objects.requireNonNull(before.presetState()),
+                        (one, other) -> one));
+        int positions = carries.get(0).states().size();
+        boolean stands = positions == 0
+                || IntStream.range(0, positions)
+                        .anyMatch(position -> carries.stream().allMatch(carried -> {
+                            String state = carried.states().get(position);
+                            return state.equals(stored.getOrDefault(carried.function(), state));
+                        }));
+        return !stands
+                ? carries
+                : carries.stream()
+                        .map(each -> new Carried(each.function(), each.states(), stored.get(each.function())))
+                        .toList();
     }
 
     private List<List<String>> states(int draft, @Nullable Control control) {

@@ -158,6 +158,27 @@ class ChannelPlannerTest {
     }
 
     @Test
+    void aStoredPresetAtWhichItsChannelCannotStandAnyMoreGoes() {
+        ChannelProblem fresh = Radios.problem(
+                RadioLink.of(1),
+                Radios.switches(1, 2),
+                List.of(Radios.switched("lamp", DecodedBy.TABLE, Map.of("cruise", Demand.select("on")))),
+                Radios.phases("cruise"));
+        Radio radio = fresh.radio();
+        List<Channel> recorded = List.of(
+                new Channel(1, "switch-0", false, List.of(new Channel.Carried("lamp", List.of("off", "off"), "off"))));
+        Channel planned = ChannelPlanner.plan(new ChannelProblem(
+                        new Radio(radio.link(), radio.controls(), radio.functions(), recorded, List.of()),
+                        fresh.phases()))
+                .channels()
+                .get(0);
+        assertThat(planned.carries()).singleElement().satisfies(lamp -> {
+            assertThat(lamp.states()).contains("on").doesNotContain("off");
+            assertThat(lamp.presetState()).isNull();
+        });
+    }
+
+    @Test
     void groupsOfTheRecordStayTogetherWhereThatCostsNothing() {
         List<RadioFunction> functions = new ArrayList<>();
         for (String code : List.of("lamp", "horn", "probe", "winch")) {
