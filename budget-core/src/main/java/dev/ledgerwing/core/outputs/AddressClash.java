@@ -29,6 +29,7 @@ public record AddressClash(String address, List<String> parts, int buses) {
                 : buses == 1 ? "there is one I²C bus" : "there are " + buses + " I²C buses";
         return parts.size() == 1
                 ? names + " answers to " + address + " on an I²C bus, and " + held + "."
-                : names + " all answer to " + address + ", and " + held + " to keep them apart.";
+                : names + (parts.size() == 2 ? " both" : " all") + " answer to " + address + ", and " + held
+                        + " to keep them apart.";
     }
 }

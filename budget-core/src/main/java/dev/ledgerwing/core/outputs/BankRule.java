@@ -51,7 +51,11 @@ record BankRule(OutputStatement statement) {
                     PULSE,
                     Verdict.BREAKS,
                     output.name(),
-                    name + " needs " + words(device.pulse()) + ", " + bank + inForce + "."));
+                    name
+                            + (output.pulse() == null
+                                    ? " is taken to need " + words(device.pulse()) + ", as nothing else is known"
+                                    : " needs " + words(device.pulse()))
+                            + ", " + bank + inForce + "."));
         }
         Double rateHz = setting.rateHz();
         if (rateHz != null) {

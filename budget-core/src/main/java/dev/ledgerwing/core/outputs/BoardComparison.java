@@ -69,15 +69,30 @@ public record BoardComparison(
         return ports.stream().mapToInt(PortRow::shortage).sum();
     }
 
-    /** Outputs that find no bank, though there are enough of them by number. */
+    /** Outputs that find no bank however they are planned, though there are enough of them by number. */
     public int withoutBank() {
-        return Math.max(0, plan.leftOver().size() - port(PortKind.OUTPUT).shortage());
+        return Math.max(0, plan.leftAtLeast() - port(PortKind.OUTPUT).shortage());
     }
 
     public Verdict verdict() {
-        Verdict ports = Verdict.worst(this.ports.stream().map(PortRow::verdict).toList());
-        boolean broken = !clashes.isEmpty() || (!board.banks().isEmpty() && !plan.isComplete());
-        return broken ? Verdict.BREAKS : ports;
+        Verdict each = Verdict.worst(ports.stream().map(PortRow::verdict).toList());
+        Verdict addresses = clashes.isEmpty() ? Verdict.HOLDS : Verdict.BREAKS;
+        return Verdict.worst(List.of(each, addresses, banks()));
+    }
+
+    /** Whether every output finds a bank of its kind at the rate it wants; a rate or a kind that is not known is never fine. */
+    public Verdict banks() {
+        if (board.banks().isEmpty()) {
+            return port(PortKind.OUTPUT).need() == 0 ? Verdict.HOLDS : Verdict.UNKNOWN;
+        }
+        if (plan.leftAtLeast() > 0) {
+            return Verdict.BREAKS;
+        }
+        boolean known = plan.isDecided()
+                && plan.settings().stream()
+                        .noneMatch(setting -> setting.rateHz() == null
+                                || setting.bank().pulses().isEmpty());
+        return known ? plan.belowWish() > 0 ? Verdict.TIGHT : Verdict.HOLDS : Verdict.UNKNOWN;
     }
 
     private static @Nullable Mass difference(@Nullable Mass one, @Nullable Mass other) {

@@ -5,8 +5,8 @@ import dev.ledgerwing.core.build.Output;
 import dev.ledgerwing.core.quantity.Figures;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
+import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Whether every part that needs an output hangs on one, and nothing hangs where something else does. */
@@ -51,9 +51,14 @@ record PlaceRule(OutputStatement statement) {
     }
 
     private static Finding twice(int number, Stream<Output> outputs) {
-        String names = outputs.map(output -> "“" + output.name() + "”").collect(Collectors.joining(" and "));
+        List<String> names = outputs.map(output -> "“" + output.name() + "”").toList();
+        int last = names.size() - 1;
         return OutputFindings.about(
-                TWICE, Verdict.BREAKS, "Output " + number, "Output " + number + " is used twice: by " + names + ".");
+                TWICE,
+                Verdict.BREAKS,
+                "Output " + number,
+                "Output " + number + " is used " + (names.size() == 2 ? "twice" : names.size() + " times") + ": by "
+                        + String.join(", ", names.subList(0, last)) + " and " + names.get(last) + ".");
     }
 
     private Stream<Finding> of(OutputRow row) {
@@ -90,20 +95,39 @@ record PlaceRule(OutputStatement statement) {
                 Y_LEAD,
                 Verdict.TIGHT,
                 row.output().name(),
-                row.drivesInWords() + " hang on one output" + current + ": neither can be set, or fail, alone.");
+                row.drivesInWords() + " hang on one output" + current
+                        + (row.output().pieces() == 2
+                                ? ": neither can be set, or fail, alone."
+                                : ": none can be set, or fail, alone."));
     }
 
     /** Enough outputs by number, and still no way to give each a bank of its kind and rate. */
     private Stream<Finding> banks() {
         return statement.aboard().stream()
-                .filter(aboard ->
-                        aboard.withoutBank() > 0 && !aboard.board().banks().isEmpty())
-                .map(aboard -> OutputFindings.about(
-                        BANKS,
-                        Verdict.BREAKS,
-                        "Banks",
-                        "There are outputs enough, but " + PortKind.OUTPUT.counted(aboard.withoutBank())
-                                + " of the needed kinds of pulse and rates find no bank, however they are planned."));
+                .filter(aboard -> !aboard.board().banks().isEmpty())
+                .flatMap(aboard -> aboard.withoutBank() > 0
+                        ? Stream.of(withoutBank(aboard.withoutBank()))
+                        : aboard.plan().isDecided() ? Stream.empty() : Stream.of(notDecided(aboard)));
+    }
+
+    private static Finding withoutBank(int left) {
+        return OutputFindings.about(
+                BANKS,
+                Verdict.BREAKS,
+                "Banks",
+                "There are outputs enough, but " + PortKind.OUTPUT.counted(left)
+                        + " of the needed kinds of pulse and rates "
+                        + (left == 1 ? "finds" : "find") + " no bank, however they are planned.");
+    }
+
+    private static Finding notDecided(BoardComparison aboard) {
+        int left = aboard.plan().leftOver().size();
+        return OutputFindings.about(
+                BANKS,
+                Verdict.UNKNOWN,
+                "Banks",
+                "Whether every output finds a bank of its kind of pulse and rate is not known: there are too many ways to try them all, and the best one tried leaves "
+                        + PortKind.OUTPUT.counted(left) + " over.");
     }
 
     /** All pieces at peak against what the plugs may carry together, where that is known. */

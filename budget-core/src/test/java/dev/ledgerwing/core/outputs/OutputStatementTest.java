@@ -174,7 +174,7 @@ class OutputStatementTest {
                 .satisfies(
                         clash -> assertThat(clash.sentence())
                                 .isEqualTo(
-                                        "Airspeed sensor and Compass all answer to 0x0D, and there is one I²C bus to keep them apart."));
+                                        "Airspeed sensor and Compass both answer to 0x0D, and there is one I²C bus to keep them apart."));
         assertThat(OutputFindings.of(statement)).extracting(Finding::code).contains("outputs.address");
     }
 
@@ -260,6 +260,37 @@ class OutputStatementTest {
 
         assertThat(PortTally.of(build).need(PortKind.OUTPUT)).isEqualTo(3);
         assertThat(PortTally.of(without).need(PortKind.OUTPUT)).isEqualTo(2);
+    }
+
+    @Test
+    void aCandidateWhoseRatesOrKindsOfPulseAreNotKnownIsNotFine() {
+        OutputBank noRates =
+                new OutputBank("A", List.of(1, 2, 3, 4), List.of(), List.of(PulseKind.SERVO_PULSE, PulseKind.DATA));
+        OutputBank noPulses = new OutputBank("A", List.of(1, 2, 3, 4), List.of(50.0), List.of());
+        Build build = with(
+                List.of(SERVOS),
+                List.of(),
+                board("rates", 0, null, noRates),
+                board("pulses", 0, null, noPulses),
+                board("known", 0, null, bank("A", 1, 4, 50.0)));
+
+        assertThat(OutputStatement.of(build).boards())
+                .extracting(BoardComparison::verdict)
+                .containsExactly(Verdict.UNKNOWN, Verdict.UNKNOWN, Verdict.HOLDS);
+    }
+
+    @Test
+    void threeOnOneOutputAreAllNamed() {
+        Build build = with(
+                List.of(SERVOS, LIGHTS),
+                List.of(
+                        output("left", 1, PulseKind.SERVO_PULSE, "L010", 1),
+                        output("right", 1, PulseKind.SERVO_PULSE, "L010", 1),
+                        output("lights", 1, PulseKind.SERVO_PULSE, "L011", 2)),
+                board("small", 0, null, bank("A", 1, 4, 50.0)));
+
+        assertThat(said(findings(build)))
+                .contains(tuple(Verdict.BREAKS, "Output 1 is used 3 times: by “left”, “right” and “lights”."));
     }
 
     @Test

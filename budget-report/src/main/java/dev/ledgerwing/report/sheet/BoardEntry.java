@@ -66,7 +66,9 @@ public record BoardEntry(
                 .filter(row -> row.shortage() > 0)
                 .forEach(row -> lacks.add(row.kind().counted(row.shortage()) + " short"));
         if (board.withoutBank() > 0) {
-            lacks.add(board.withoutBank() + " more find no bank");
+            lacks.add(board.withoutBank() + (board.withoutBank() == 1 ? " more finds no bank" : " more find no bank"));
+        } else if (!board.plan().isDecided() && !board.board().banks().isEmpty()) {
+            lacks.add("not known whether every output finds a bank");
         }
         board.clashes().stream().map(AddressClash::sentence).forEach(lacks::add);
         return lacks;

@@ -49,13 +49,14 @@ record BoardCell(String figure, String note, @Nullable Verdict verdict) {
             return new BoardCell(Pulses.NOT_KNOWN, "", Verdict.UNKNOWN);
         }
         int left = board.plan().leftOver().size();
-        int slow = board.plan().belowWish();
         if (left > 0) {
-            return new BoardCell(left + " left over", "", Verdict.BREAKS);
+            return board.plan().leftAtLeast() > 0
+                    ? new BoardCell(left + " left over", "", Verdict.BREAKS)
+                    : new BoardCell(Pulses.NOT_KNOWN, "too many ways to try them all", Verdict.UNKNOWN);
         }
-        return slow > 0
-                ? new BoardCell("yes", slow + " slower than wanted", Verdict.TIGHT)
-                : new BoardCell("yes", "", Verdict.HOLDS);
+        int slow = board.plan().belowWish();
+        String missing = board.banks() == Verdict.UNKNOWN ? "rates or kinds of pulse not known" : "";
+        return new BoardCell("yes", slow > 0 ? slow + " slower than wanted" : missing, board.banks());
     }
 
     static BoardCell mass(BoardComparison board, Figures figures) {

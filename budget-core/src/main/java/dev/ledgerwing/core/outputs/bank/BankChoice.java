@@ -36,6 +36,7 @@ final class BankChoice {
                     devices.stream().mapToLong(each -> cost(setting, each)).toArray();
             boolean useless = Arrays.stream(cost).allMatch(each -> each == CANNOT);
             if (!useless && costs.stream().noneMatch(other -> beats(other, cost))) {
+                drop(kept, costs, cost);
                 kept.add(setting);
                 costs.add(cost);
             }
@@ -43,8 +44,21 @@ final class BankChoice {
         return new BankChoice(bank, kept, costs);
     }
 
+    private static void drop(List<BankSetting> kept, List<long[]> costs, long[] better) {
+        for (int i = kept.size() - 1; i >= 0; i--) {
+            if (beats(better, costs.get(i))) {
+                kept.remove(i);
+                costs.remove(i);
+            }
+        }
+    }
+
     List<BankSetting> settings() {
         return settings;
+    }
+
+    OutputBank bank() {
+        return bank;
     }
 
     int capacity() {
@@ -59,6 +73,14 @@ final class BankChoice {
     /** What a device costs in a setting; a setting of null is a bank that stays free. */
     long cost(@Nullable Integer setting, int device) {
         return setting == null ? CANNOT : costs.get(setting)[device];
+    }
+
+    /** What some devices cost in a setting; what it cannot serve is left over. */
+    long cost(int setting, int[] some) {
+        return Arrays.stream(some)
+                .mapToLong(device -> costs.get(setting)[device])
+                .map(cost -> cost == CANNOT ? LEFT : cost)
+                .sum();
     }
 
     /** Whether it makes no difference which of the two a device hangs on. */
@@ -79,8 +101,7 @@ final class BankChoice {
         if (!setting.serves(device)) {
             return CANNOT;
         }
-        Integer number = device.number();
-        boolean moved = number != null && !setting.bank().outputNumbers().contains(number);
+        boolean moved = device.number() != null && !device.hangsOn(setting.bank());
         return (setting.isSlowFor(device) ? SLOW : 0) + (moved ? MOVED : 0);
     }
 }

@@ -11,9 +11,15 @@ import java.util.Optional;
  * @param leftOver codes of the devices for which there is none
  * @param belowWish how many have to do with a slower rate than they want
  * @param moved how many hung on another output before
+ * @param leftAtLeast how many are left over by every plan, as far as that has been found out
  */
 public record BankPlan(
-        List<BankSetting> settings, List<Placing> placings, List<String> leftOver, int belowWish, int moved) {
+        List<BankSetting> settings,
+        List<Placing> placings,
+        List<String> leftOver,
+        int belowWish,
+        int moved,
+        int leftAtLeast) {
 
     /** A device on an output. */
     public record Placing(String device, int number) {}
@@ -26,6 +32,11 @@ public record BankPlan(
 
     public boolean isComplete() {
         return leftOver.isEmpty();
+    }
+
+    /** Whether it is certain that no plan leaves fewer over; there may be too many ways to try them all. */
+    public boolean isDecided() {
+        return leftOver.size() <= leftAtLeast;
     }
 
     /** The output a device hangs on; empty when there is no place for it. */

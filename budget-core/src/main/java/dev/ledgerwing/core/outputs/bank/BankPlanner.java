@@ -3,11 +3,13 @@ package dev.ledgerwing.core.outputs.bank;
 import dev.ledgerwing.core.build.OutputBank;
 import dev.ledgerwing.core.outputs.bank.BankPlan.Placing;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,9 +17,13 @@ import org.jspecify.annotations.Nullable;
  * below the rate they want, then fewest moved from the output they hang on, then fewest banks in use.
  *
  * <p>Branch and bound over the settings of the banks. Where some are not chosen yet, every device may take whatever is best for
- * it in them: {@link Distribution} then gives what the rest costs at least.
+ * it in them: {@link Distribution} then gives what the rest costs at least. Where there are too many ways to try them all, the best plan
+ * found so far stands, and {@link BankPlan#isDecided()} says whether another one could leave fewer devices over.
  */
 public final class BankPlanner {
+
+    /** Links between devices and banks that are looked at before the search is given up. */
+    private static final long MOST_STEPS = 40_000_000;
 
     private final List<Device> devices;
     private final List<BankChoice> banks;
@@ -27,6 +33,7 @@ public final class BankPlanner {
 
     private final @Nullable Integer[] bestChosen;
     private final int[] bestBankOf;
+    private long steps;
 
     private BankPlanner(List<OutputBank> banks, List<Device> devices) {
         this.devices = devices;
@@ -39,9 +46,38 @@ public final class BankPlanner {
     public static BankPlan plan(List<OutputBank> banks, List<Device> devices) {
         List<Device> apart = apart(devices);
         BankPlanner planner = new BankPlanner(banks, apart);
+        planner.asRecorded();
         Distribution free = planner.distribution(0);
         planner.search(0, new Step(null, free, free.cost()));
-        return planner.written();
+        return planner.written(apart.size() - free.placed());
+    }
+
+    /** What is recorded is a plan already, so that nothing worse is ever proposed: every bank as it suits what hangs on it. */
+    private void asRecorded() {
+        for (int bank = 0; bank < banks.size(); bank++) {
+            chosen[bank] = asRecorded(banks.get(bank));
+        }
+        Distribution all = distribution(banks.size());
+        reached(new Step(null, all, all.cost() + BankChoice.BANK * banksAtLeast(banks.size(), all.placed())));
+        Arrays.fill(chosen, null);
+    }
+
+    private @Nullable Integer asRecorded(BankChoice bank) {
+        int[] here = IntStream.range(0, devices.size())
+                .filter(device -> devices.get(device).hangsOn(bank.bank()))
+                .toArray();
+        return here.length == 0
+                ? null
+                : IntStream.range(0, bank.settings().size())
+                        .boxed()
+                        .min(Comparator.comparingLong(setting -> bank.cost(setting, here)))
+                        .orElse(null);
+    }
+
+    private void reached(Step plan) {
+        best[0] = plan.bound();
+        System.arraycopy(chosen, 0, bestChosen, 0, chosen.length);
+        System.arraycopy(plan.rest().bankOf(), 0, bestBankOf, 0, bestBankOf.length);
     }
 
     /** Of two devices on one output only the first one can keep it. */
@@ -58,9 +94,10 @@ public final class BankPlanner {
     /** Tries the most promising setting first, since a good plan found early spares the rest. */
     private void search(int bank, Step last) {
         if (bank == banks.size()) {
-            best[0] = last.bound();
-            System.arraycopy(chosen, 0, bestChosen, 0, chosen.length);
-            System.arraycopy(last.rest().bankOf(), 0, bestBankOf, 0, bestBankOf.length);
+            reached(last);
+            return;
+        }
+        if (isGivenUp()) {
             return;
         }
         for (Step step : steps(bank)) {
@@ -70,6 +107,10 @@ public final class BankPlanner {
             }
         }
         chosen[bank] = null;
+    }
+
+    private boolean isGivenUp() {
+        return steps > MOST_STEPS;
     }
 
     private List<Step> steps(int bank) {
@@ -108,7 +149,9 @@ public final class BankPlanner {
             }
         }
         int[] room = banks.stream().mapToInt(BankChoice::capacity).toArray();
-        return Distribution.of(costs, room, devices.size());
+        Distribution distribution = Distribution.of(costs, room, devices.size());
+        steps += distribution.steps();
+        return distribution;
     }
 
     /** How many banks so many devices take at least: those decided on, and the largest of the others. */
@@ -132,16 +175,22 @@ public final class BankPlanner {
         return used;
     }
 
-    private BankPlan written() {
+    /** @param leftAtLeast how many are left over even where every device takes what is best for it in every bank */
+    private BankPlan written(int leftAtLeast) {
         List<BankSetting> settings = new ArrayList<>();
         Integer[] numbers = new Integer[devices.size()];
         int below = 0;
         for (int bank = 0; bank < banks.size(); bank++) {
-            Integer setting = bestChosen[bank];
-            if (setting != null) {
-                BankSetting set = banks.get(bank).settings().get(setting);
-                settings.add(set);
-                below += number(bank, set, numbers);
+            List<Integer> here = here(bank);
+            if (!here.isEmpty()) {
+                OutputBank set = banks.get(bank).bank();
+                BankSetting setting =
+                        BankSetting.bestFor(set, here.stream().map(devices::get).toList());
+                settings.add(setting);
+                below += (int) here.stream()
+                        .filter(device -> setting.isSlowFor(devices.get(device)))
+                        .count();
+                number(here, set, numbers);
             }
         }
         List<Placing> placings = new ArrayList<>();
@@ -156,20 +205,19 @@ public final class BankPlanner {
                 moved += placed.number() != null && !placed.number().equals(numbers[device]) ? 1 : 0;
             }
         }
-        return new BankPlan(settings, placings, leftOver, below, moved);
+        return new BankPlan(settings, placings, leftOver, below, moved, isGivenUp() ? leftAtLeast : leftOver.size());
+    }
+
+    private List<Integer> here(int bank) {
+        return IntStream.range(0, bestBankOf.length)
+                .filter(device -> bestBankOf[device] == bank)
+                .boxed()
+                .toList();
     }
 
     /** Numbers the devices of one bank: who hangs there stays, the others take the lowest ones that are free. */
-    private int number(int bank, BankSetting setting, Integer[] numbers) {
-        TreeSet<Integer> free = new TreeSet<>(setting.bank().outputNumbers());
-        List<Integer> here = new ArrayList<>();
-        int below = 0;
-        for (int device = 0; device < devices.size(); device++) {
-            if (bestBankOf[device] == bank) {
-                here.add(device);
-                below += setting.isSlowFor(devices.get(device)) ? 1 : 0;
-            }
-        }
+    private void number(List<Integer> here, OutputBank bank, Integer[] numbers) {
+        TreeSet<Integer> free = new TreeSet<>(bank.outputNumbers());
         for (int device : here) {
             Integer kept = devices.get(device).number();
             if (kept != null && free.remove(kept)) {
@@ -181,6 +229,5 @@ public final class BankPlanner {
                 numbers[device] = free.pollFirst();
             }
         }
-        return below;
     }
 }

@@ -1,6 +1,7 @@
 package dev.ledgerwing.core.outputs.bank;
 
 import dev.ledgerwing.core.build.Output;
+import dev.ledgerwing.core.build.OutputBank;
 import dev.ledgerwing.core.build.PulseKind;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +41,10 @@ public record Device(
 
     Device withNumber(@Nullable Integer changed) {
         return new Device(code, changed, pulse, maxRateHz, wantedRateHz, longestPulseUs);
+    }
+
+    boolean hangsOn(OutputBank bank) {
+        return number != null && bank.outputNumbers().contains(number);
     }
 
     /** Whether it can work at a rate: not faster than it bears, and its longest pulse ends before the next one begins. */

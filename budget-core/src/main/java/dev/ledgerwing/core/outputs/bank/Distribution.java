@@ -13,6 +13,7 @@ final class Distribution {
     private final long[][] costs;
     private final int[] room;
     private final int[] bankOf;
+    private long steps;
 
     /** @param costs by bank and device; {@link BankChoice#CANNOT} where there is no way */
     private Distribution(long[][] costs, int[] room, int devices) {
@@ -43,6 +44,11 @@ final class Distribution {
         return total;
     }
 
+    /** How much work it was: links between a device and a bank that were looked at. */
+    long steps() {
+        return steps;
+    }
+
     int placed() {
         return (int) Arrays.stream(bankOf).filter(bank -> bank != NONE).count();
     }
@@ -53,6 +59,7 @@ final class Distribution {
      */
     private void place(int device) {
         int banks = room.length;
+        steps += banks;
         long[] distance = new long[banks];
         int[] lastMoved = new int[banks];
         for (int bank = 0; bank < banks; bank++) {
@@ -62,6 +69,7 @@ final class Distribution {
         boolean shorter = true;
         while (shorter) {
             shorter = false;
+            steps += (long) device * banks;
             for (int moved = 0; moved < device; moved++) {
                 shorter |= relax(moved, distance, lastMoved);
             }

@@ -17,6 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class BankPlannerTest {
 
+    private static final List<PulseKind> KINDS = List.of(PulseKind.values());
+
     private static Device servo(String code, @Nullable Integer number, double maxHz, double wantedHz) {
         return new Device(code, number, PulseKind.SERVO_PULSE, maxHz, wantedHz, 2000);
     }
@@ -189,6 +191,62 @@ class BankPlannerTest {
 
         assertValid(plan, devices);
         assertThat(score(BankPlanner.plan(banks, shuffled))).isEqualTo(score(plan));
+    }
+
+    /** Sixteen banks of four with rates, kinds and wishes at random. */
+    private static List<OutputBank> hostileBanks(Random random) {
+        return IntStream.range(0, 16)
+                .mapToObj(i -> new OutputBank(
+                        "B" + i,
+                        IntStream.range(4 * i + 1, 4 * i + 5).boxed().toList(),
+                        IntStream.range(0, 4)
+                                .mapToObj(any -> 50.0 * (1 + random.nextInt(10)))
+                                .toList(),
+                        List.of(PulseKind.SERVO_PULSE, KINDS.get(random.nextInt(KINDS.size())))))
+                .toList();
+    }
+
+    private static List<Device> hostileDevices(Random random) {
+        return IntStream.range(0, 64)
+                .mapToObj(i -> {
+                    double max = 50.0 * (1 + random.nextInt(10));
+                    double wanted = Math.min(max, 50.0 * (1 + random.nextInt(10)));
+                    return new Device("d" + i, null, KINDS.get(random.nextInt(KINDS.size())), max, wanted, 1500);
+                })
+                .toList();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void whereThereAreTooManyWaysTheBestOneTriedStandsAndNoMoreIsSaidThanIsKnown(long seed) {
+        Random random = new Random(seed);
+        List<OutputBank> banks = hostileBanks(random);
+        List<Device> devices = hostileDevices(random);
+
+        BankPlan plan = BankPlanner.plan(banks, devices);
+
+        assertValid(plan, devices);
+        assertThat(plan.placings()).hasSizeGreaterThan(32);
+        assertThat(plan.leftAtLeast()).isLessThanOrEqualTo(plan.leftOver().size());
+        assertThat(plan.isDecided())
+                .isEqualTo(plan.leftAtLeast() == plan.leftOver().size());
+        assertThat(BankPlanner.plan(banks, devices)).isEqualTo(plan);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void whatIsRecordedIsNeverMadeWorse(long seed) {
+        Random random = new Random(seed);
+        List<OutputBank> banks = hostileBanks(random);
+        List<Device> devices = hostileDevices(random);
+        BankPlan found = BankPlanner.plan(banks, devices);
+        List<Device> recorded = devices.stream()
+                .map(device -> device.withNumber(found.numberOf(device.code()).orElse(null)))
+                .toList();
+
+        BankPlan plan = BankPlanner.plan(banks, recorded);
+
+        assertThat(plan.leftOver()).hasSizeLessThanOrEqualTo(found.leftOver().size());
     }
 
     private static List<Integer> score(BankPlan plan) {
