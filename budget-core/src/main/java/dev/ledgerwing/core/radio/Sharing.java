@@ -29,7 +29,8 @@ record Sharing(int pairs, int weight) {
 
     private static List<RadioFunction> carried(Radio radio, Channel channel) {
         return radio.functions().stream()
-                .filter(function -> channel.functions().contains(function.code()))
+                .filter(function ->
+                        function.needsChannel() && channel.functions().contains(function.code()))
                 .toList();
     }
 

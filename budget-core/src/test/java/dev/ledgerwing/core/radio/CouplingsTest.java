@@ -46,6 +46,33 @@ class CouplingsTest {
     }
 
     @Test
+    void isToldOfManyFunctionsOnOneChannel() {
+        List<String> states = List.of("a", "b", "c", "d", "e", "f", "g", "h");
+        String[] all = states.toArray(new String[0]);
+        List<RadioFunction> functions = IntStream.range(0, 60)
+                .mapToObj(i -> switched("f" + i, "Function " + i, null, String.join(",", states), "", all))
+                .toList();
+        Carried[] carried = IntStream.range(0, 60)
+                .mapToObj(i -> carried("f" + i, null, all))
+                .toArray(Carried[]::new);
+        Channel channel = channel(1, "right", carried);
+
+        List<Coupling> couplings = Couplings.of(build(radio(presets(4), functions, channel)), List.of(channel));
+
+        // Derived: every state of a function goes with the one state of each other that is at its position.
+        assertThat(couplings)
+                .allSatisfy(coupling -> assertThat(coupling.with())
+                        .allMatch(with -> with.state().equals(coupling.wanted().state())));
+        assertThat(couplings).extracting(Coupling::wanted).contains(new FunctionState("f0", "a"));
+    }
+
+    @Test
+    void leavesAsideWhatNeedsNoChannel() {
+        RadioFunction elsewhere = charging("off", "off,on", "").withOtherwiseBy(RadioFunction.OtherwiseBy.DATA_LINK);
+        assertThat(couplings(carrying(PAIR, gear("down", "up", ""), elsewhere))).isEmpty();
+    }
+
+    @Test
     void saysWhatCannotBeHadTogether() {
         Build build = carrying(PAIR, gear("down", "up", ""), charging("off", "off,on", ""));
         assertThat(couplings(build))
