@@ -101,6 +101,13 @@ public record RadioStatement(
         return !radio().channels().isEmpty();
     }
 
+    /** Where the recorded channels certainly break the rule. */
+    public List<ChannelFault> broken() {
+        return faults.stream()
+                .filter(fault -> fault.kind() != ChannelFault.Kind.NOT_DECIDED)
+                .toList();
+    }
+
     /** Everything is recorded, and still there are too many combinations to find a plan or to rule it out. */
     public boolean isUndecided() {
         return proposed.missing().contains(ChannelPlanner.TOO_MANY);

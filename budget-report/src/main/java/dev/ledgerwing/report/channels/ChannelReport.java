@@ -4,7 +4,6 @@ import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.radio.RadioStatement;
 import dev.ledgerwing.core.radio.explain.Explanation;
 import dev.ledgerwing.core.radio.explain.Reason;
-import dev.ledgerwing.core.radio.explain.Relaxation;
 import dev.ledgerwing.core.radio.explain.Relaxations;
 import dev.ledgerwing.core.radio.plan.ChannelProblem;
 import dev.ledgerwing.core.radio.plan.PlanAnswer.Outcome;
@@ -15,24 +14,20 @@ import java.util.List;
  * What there is to say of the channels of one build.
  *
  * @param reasons why they do not fit; none where they do, or where that is not known
- * @param relaxations each of which alone makes them fit
+ * @param relaxations concessions each of which alone makes them fit
  */
-public record ChannelReport(BuildReview review, List<Reason> reasons, List<Relaxation> relaxations) {
+public record ChannelReport(BuildReview review, List<Reason> reasons, Relaxations relaxations) {
 
     public ChannelReport {
         reasons = List.copyOf(reasons);
-        relaxations = List.copyOf(relaxations);
     }
 
     public static ChannelReport of(BuildReview review) {
         if (review.radio().proposed().outcome() != Outcome.DOES_NOT_FIT) {
-            return new ChannelReport(review, List.of(), List.of());
+            return new ChannelReport(review, List.of(), new Relaxations(List.of(), false, false));
         }
         ChannelProblem problem = ChannelProblem.of(review.build());
-        return new ChannelReport(
-                review,
-                Explanation.of(problem).reasons(),
-                Relaxations.of(problem).all());
+        return new ChannelReport(review, Explanation.of(problem).reasons(), Relaxations.of(problem));
     }
 
     RadioStatement radio() {

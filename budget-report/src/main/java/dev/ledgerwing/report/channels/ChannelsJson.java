@@ -116,7 +116,7 @@ public final class ChannelsJson {
             node.put("sentence", reason.sentence());
         });
         ArrayNode relaxations = json.putArray("relaxations");
-        report.relaxations().forEach(relaxation -> relaxation(relaxations.addObject(), relaxation));
+        report.relaxations().all().forEach(relaxation -> relaxation(relaxations.addObject(), relaxation));
     }
 
     private static void relaxation(ObjectNode node, Relaxation relaxation) {

@@ -4,6 +4,7 @@ import dev.ledgerwing.core.build.Airframe;
 import dev.ledgerwing.core.radio.Coupling;
 import dev.ledgerwing.core.radio.RadioStatement;
 import dev.ledgerwing.core.radio.explain.Relaxation;
+import dev.ledgerwing.core.radio.explain.Relaxations;
 import dev.ledgerwing.core.verdict.Budget;
 import dev.ledgerwing.core.verdict.Verdict;
 import dev.ledgerwing.report.drawing.RadioPictures;
@@ -59,7 +60,9 @@ public final class ChannelsText {
             case FITS ->
                 radio.faults().isEmpty()
                         ? "The functions fit on the channels."
-                        : "The recorded channels do not do what is asked, although a plan fits.";
+                        : radio.broken().isEmpty()
+                                ? "A plan fits; whether the recorded channels do what is asked is not known."
+                                : "The recorded channels do not do what is asked, although a plan fits.";
         };
     }
 
@@ -71,18 +74,23 @@ public final class ChannelsText {
 
     private void explanation() {
         if (!radio.proposed().missing().isEmpty()) {
-            page.blank().line("To be recorded first");
+            page.blank().line(radio.isUndecided() ? "Why" : "To be recorded first");
             radio.proposed().missing().forEach(this::item);
         }
         if (!report.reasons().isEmpty()) {
             page.blank().line("Why");
             report.reasons().forEach(reason -> item(reason.sentence()));
         }
-        if (!report.relaxations().isEmpty()) {
+        Relaxations relaxations = report.relaxations();
+        if (!relaxations.all().isEmpty()) {
             page.blank().line("Any one of these would make them fit");
-            report.relaxations().forEach(this::way);
-        } else if (!report.reasons().isEmpty()) {
+            relaxations.all().forEach(this::way);
+        } else if (relaxations.noneSuffices()) {
             page.blank().line("No single concession is enough.");
+        }
+        if (relaxations.undecided()) {
+            page.blank()
+                    .line("Not of every concession is it known whether it is enough: there are too many combinations.");
         }
     }
 

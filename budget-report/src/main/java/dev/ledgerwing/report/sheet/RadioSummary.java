@@ -71,7 +71,10 @@ public final class RadioSummary {
 
     private String judged() {
         return switch (radio.proposed().outcome()) {
-            case FITS -> radio.faults().isEmpty() ? "recorded" : "recorded, but not what is asked";
+            case FITS ->
+                radio.faults().isEmpty()
+                        ? "recorded"
+                        : radio.broken().isEmpty() ? "recorded, not known to fit" : "recorded, but not what is asked";
             case DOES_NOT_FIT -> "recorded, but does not fit";
             case NOT_KNOWN -> "recorded, not known to fit";
         };

@@ -35,10 +35,13 @@ final class RadioWarning {
             case DOES_NOT_FIT -> doesNotFit();
             case NOT_KNOWN ->
                 new SheetWarning(
-                        "No plan: not everything is recorded",
+                        radio.isUndecided()
+                                ? "No plan: not known whether one fits"
+                                : "No plan: not everything is recorded",
                         FOOT,
                         radio.proposed().missing().stream()
-                                .map(missing -> "To be recorded first: " + missing + ".")
+                                .map(missing -> (radio.isUndecided() ? "Not decided: " : "To be recorded first: ")
+                                        + missing + ".")
                                 .toList(),
                         List.of());
             case FITS -> fits();
@@ -49,8 +52,12 @@ final class RadioWarning {
         ChannelProblem problem = ChannelProblem.of(review.build());
         Relaxations relaxations = Relaxations.of(problem);
         Stream<String> reasons = Explanation.of(problem).reasons().stream().map(Reason::sentence);
-        Stream<String> none =
-                relaxations.noneSuffices() ? Stream.of("No single concession is enough.") : Stream.empty();
+        Stream<String> none = relaxations.noneSuffices()
+                ? Stream.of("No single concession is enough.")
+                : relaxations.undecided()
+                        ? Stream.of("Not of every concession is it known whether it is enough: "
+                                + "there are too many combinations.")
+                        : Stream.empty();
         return new SheetWarning(
                 "This does not fit: no plan to fly with",
                 FOOT,
@@ -86,6 +93,13 @@ final class RadioWarning {
                 .filter(finding -> finding.verdict() == Verdict.BREAKS)
                 .map(Finding::sentence)
                 .toList();
+        if (broken.isEmpty() && !radio.faults().isEmpty()) {
+            return new SheetWarning(
+                    "No plan to fly with: not known whether these channels do what is asked",
+                    FOOT,
+                    List.of("There are too many combinations to decide it."),
+                    List.of());
+        }
         return broken.isEmpty()
                 ? null
                 : new SheetWarning("Something breaks: no plan to fly with", FOOT, broken, List.of());

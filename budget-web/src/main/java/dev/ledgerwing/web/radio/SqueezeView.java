@@ -13,8 +13,9 @@ import java.util.Objects;
  * Why it does not fit, and what would make it fit.
  *
  * @param because the smallest explanation: without any one of it everything would fit
+ * @param undecided it is not known of every concession whether it is enough
  */
-record SqueezeView(List<String> because, List<Way> ways) {
+record SqueezeView(List<String> because, List<Way> ways, boolean undecided) {
 
     /**
      * A single concession that is enough.
@@ -42,9 +43,11 @@ record SqueezeView(List<String> because, List<Way> ways) {
 
     static SqueezeView of(Build build) {
         ChannelProblem problem = ChannelProblem.of(build);
+        Relaxations relaxations = Relaxations.of(problem);
         return new SqueezeView(
                 Explanation.of(problem).reasons().stream().map(Reason::sentence).toList(),
-                Relaxations.of(problem).all().stream().map(SqueezeView::way).toList());
+                relaxations.all().stream().map(SqueezeView::way).toList(),
+                relaxations.undecided());
     }
 
     private static Way way(Relaxation relaxation) {

@@ -44,10 +44,13 @@ final class VerdictWords {
         if (!radio.isRecorded()) {
             return start + ": fits, but no channels are recorded yet.";
         }
-        int faults = radio.faults().size();
+        int faults = radio.broken().size();
         if (faults > 0) {
             return start + ": a plan fits, but not the recorded one. "
                     + (faults == 1 ? "It breaks a rule once." : "It breaks rules " + faults + " times.");
+        }
+        if (!radio.faults().isEmpty()) {
+            return start + ": a plan fits; whether the recorded one does is not known.";
         }
         int used = radio.inForce().size();
         return there(radio.channelsAvailable()) + ", " + used + " in use: fits" + shared(radio.sharedPairs())

@@ -16,6 +16,9 @@ import java.util.Optional;
  */
 final class Core {
 
+    /** Functions that could share times phases times positions. */
+    private static final int MOST_TO_SEARCH = 3000;
+
     private Core() {}
 
     static ChannelProblem of(ChannelProblem problem) {
@@ -89,6 +92,15 @@ final class Core {
             left = cause.takenFrom(left);
         }
         return left;
+    }
+
+    /** Whether asking the planner again and again, as telling the reason takes, would take too long. */
+    static boolean isTooLarge(ChannelProblem problem) {
+        long sharing = problem.radio().functions().stream()
+                .filter(function -> function.needsChannel() && function.mayShare())
+                .count();
+        int positions = Room.of(problem.radio()).mostPositions();
+        return sharing * Math.max(1, problem.phases().size()) * positions > MOST_TO_SEARCH;
     }
 
     static boolean breaks(ChannelProblem problem) {

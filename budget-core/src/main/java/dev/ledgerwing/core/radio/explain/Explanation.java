@@ -7,7 +7,8 @@ import java.util.List;
 
 /**
  * Why the functions do not fit on the channels: a reason of which nothing can be left out. Its causes alone do not fit, and
- * without any one of them they do.
+ * without any one of them they do, as far as there are not too many combinations to tell; where there are far too many, the one reason
+ * is that all functions together do not fit.
  *
  * @param reasons in the order in which they are told; none when the functions fit, or when that is not known
  * @param core what is left to be planned when everything is dropped that the reasons do not need
@@ -22,12 +23,15 @@ public record Explanation(List<Reason> reasons, ChannelProblem core) {
         if (!doesNotFit(problem)) {
             return new Explanation(List.of(), problem);
         }
+        if (Core.isTooLarge(problem)) {
+            return new Explanation(List.of(ReasonWords.ofAll(problem)), problem);
+        }
         ChannelProblem core = Core.of(problem);
         return new Explanation(ReasonWords.of(core), core);
     }
 
     static boolean doesNotFit(ChannelProblem problem) {
-        return !ChannelPlanner.fits(problem)
+        return ChannelPlanner.doesNotFit(problem)
                 && ChannelPlanner.plan(problem).outcome() == PlanAnswer.Outcome.DOES_NOT_FIT;
     }
 

@@ -16,8 +16,11 @@ import org.jspecify.annotations.Nullable;
  */
 final class FunctionCore {
 
-    /** How many sets are tried at most. */
+    /** How many small sets are tried at most; fewer where a single one takes longer. */
     private static final int MOST_SETS = 600;
+
+    /** Functions times phases of a radio whose sets are small. */
+    private static final int SMALL = 200;
 
     private final ChannelProblem problem;
     private final List<String> settled = new ArrayList<>();
@@ -62,7 +65,7 @@ final class FunctionCore {
         List<String> found = null;
         for (int size = 0; size < most && found == null; size++) {
             sets += sets(sharing.size(), size);
-            if (sets > MOST_SETS) {
+            if (sets * Math.max(1, problem.phases().size() * sharing.size() / SMALL) > MOST_SETS) {
                 return null;
             }
             found = ofSize(size, 0, new ArrayList<>());

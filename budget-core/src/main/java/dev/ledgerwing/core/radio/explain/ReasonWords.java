@@ -28,6 +28,18 @@ final class ReasonWords {
         return List.copyOf(words.reasons);
     }
 
+    /** Where there are too many combinations to tell which functions are in the way of each other. */
+    static Reason ofAll(ChannelProblem problem) {
+        List<RadioFunction> functions = problem.onTheRadio();
+        return new Reason(
+                Reason.Kind.HAVE_TO_SHARE,
+                functions.stream()
+                        .map(each -> Cause.of(Cause.Kind.FUNCTION, each.code()))
+                        .toList(),
+                "All " + functions.size()
+                        + " functions together do not fit; there are too many combinations to tell which of them are in the way.");
+    }
+
     private void functions() {
         if (room.sharing().isEmpty()) {
             settled();

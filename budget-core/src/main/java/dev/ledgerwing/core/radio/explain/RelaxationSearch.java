@@ -5,6 +5,7 @@ import dev.ledgerwing.core.build.Control;
 import dev.ledgerwing.core.build.Radio;
 import dev.ledgerwing.core.build.RadioFunction;
 import dev.ledgerwing.core.build.RadioFunction.OtherwiseBy;
+import dev.ledgerwing.core.radio.plan.ChannelPlanner;
 import dev.ledgerwing.core.radio.plan.ChannelProblem;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -25,6 +26,11 @@ final class RelaxationSearch {
     private static final int MOST_POSITIONS_OFFERED = 6;
     private static final int FEW_FUNCTIONS = 8;
 
+    /** How many concessions are tried on the whole at most, and how many of them without an answer. */
+    private static final int MOST_TRIED = 500;
+
+    private static final int MOST_IN_VAIN = 8;
+
     private final ChannelProblem whole;
     private final ChannelProblem core;
 
@@ -33,6 +39,9 @@ final class RelaxationSearch {
 
     /** Whether changes of switches suffice, by their numbers of positions. */
     private final Map<List<Integer>, Boolean> seen = new HashMap<>();
+
+    private int tried;
+    private int inVain;
 
     RelaxationSearch(ChannelProblem problem) {
         whole = FewerFunctions.heeded(problem);
@@ -120,15 +129,28 @@ final class RelaxationSearch {
         return becomesFit(off::in);
     }
 
+    /** Whether there was a concession of which it could not be found out whether it is enough. */
+    boolean isUndecided() {
+        return inVain > 0;
+    }
+
+    /** Whether a change certainly makes everything fit. */
     private boolean becomesFit(UnaryOperator<ChannelProblem> change) {
+        if (tried >= MOST_TRIED || inVain >= MOST_IN_VAIN) {
+            inVain++;
+            return false;
+        }
         if (obstacles.stream().anyMatch(each -> Core.breaks(change.apply(each)))) {
             return false;
         }
+        tried++;
         ChannelProblem after = change.apply(whole);
-        boolean fits = !Core.breaks(after);
-        if (!fits) {
+        if (Core.breaks(after)) {
             obstacles.add(FewerFunctions.kept(whole, FunctionCore.irreducible(FewerFunctions.heeded(after))));
+            return false;
         }
+        boolean fits = ChannelPlanner.fits(after);
+        inVain += fits ? 0 : 1;
         return fits;
     }
 }

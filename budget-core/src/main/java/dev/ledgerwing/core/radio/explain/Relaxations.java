@@ -10,8 +10,9 @@ import java.util.Optional;
  * Switches are offered with up to six positions; mixes with more than six levels only where few functions could share.
  *
  * @param noneSuffices the functions do not fit and none of the concessions is enough by itself
+ * @param undecided there are too many combinations to know it of every concession
  */
-public record Relaxations(List<Relaxation> all, boolean noneSuffices) {
+public record Relaxations(List<Relaxation> all, boolean noneSuffices, boolean undecided) {
 
     public Relaxations {
         all = List.copyOf(all);
@@ -20,11 +21,16 @@ public record Relaxations(List<Relaxation> all, boolean noneSuffices) {
     /** None when the functions fit, or when that is not known. */
     public static Relaxations of(ChannelProblem problem) {
         if (!Explanation.doesNotFit(problem)) {
-            return new Relaxations(List.of(), false);
+            return new Relaxations(List.of(), false, false);
         }
-        List<Relaxation> all = new RelaxationSearch(problem)
-                .found().stream().sorted(Comparator.comparing(Relaxation::loss)).toList();
-        return new Relaxations(all, all.isEmpty());
+        if (Core.isTooLarge(problem)) {
+            return new Relaxations(List.of(), false, true);
+        }
+        RelaxationSearch search = new RelaxationSearch(problem);
+        List<Relaxation> all = search.found().stream()
+                .sorted(Comparator.comparing(Relaxation::loss))
+                .toList();
+        return new Relaxations(all, all.isEmpty() && !search.isUndecided(), search.isUndecided());
     }
 
     public Optional<Relaxation> byKey(String key) {

@@ -276,4 +276,20 @@ class RelaxationsTest {
     private static Relaxation offered(Build build, String key) {
         return Relaxations.of(ChannelProblem.of(build)).byKey(key).orElseThrow();
     }
+
+    @Test
+    void aRadioTooLargeToSearchIsNotDecided() {
+        ChannelProblem problem = SeededSqueezes.crowded(40, 30);
+
+        Explanation explanation = Explanation.of(problem);
+        Relaxations relaxations = Relaxations.of(problem);
+
+        assertThat(explanation.reasons())
+                .extracting(Reason::sentence)
+                .containsExactly(
+                        "All 40 functions together do not fit; there are too many combinations to tell which of them are in the way.");
+        assertThat(relaxations.all()).isEmpty();
+        assertThat(relaxations.noneSuffices()).isFalse();
+        assertThat(relaxations.undecided()).isTrue();
+    }
 }

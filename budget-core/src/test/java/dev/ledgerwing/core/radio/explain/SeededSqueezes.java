@@ -36,6 +36,30 @@ final class SeededSqueezes {
         return new SeededSqueezes(seed).problem(2 + (int) (seed % 4));
     }
 
+    /** Switched functions that can each be in both states in every phase, and one switch of three positions for all. */
+    static ChannelProblem crowded(int functions, int phases) {
+        SeededSqueezes squeezes = new SeededSqueezes(0, phases);
+        List<String> both = List.of("low", "high");
+        Map<String, Demand> demands = new TreeMap<>();
+        squeezes.phases.forEach(phase -> demands.put(phase.code(), new Demand(both, List.of())));
+        List<RadioFunction> all = new ArrayList<>();
+        for (int i = 0; i < functions; i++) {
+            all.add(new RadioFunction(
+                    "f" + i,
+                    "Function " + i,
+                    Kind.SWITCHED,
+                    both,
+                    Criticality.MISSION,
+                    false,
+                    null,
+                    DecodedBy.TABLE,
+                    demands,
+                    null));
+        }
+        return new Squeeze(RadioLink.of(1), List.of(Control.ofSwitch("s", "Switch", 3)), all, squeezes.phases)
+                .problem(List.of(), List.of());
+    }
+
     static ChannelProblem large(long seed, int functions, int phases) {
         SeededSqueezes squeezes = new SeededSqueezes(seed, phases);
         return squeezes.problem(functions);
