@@ -6,6 +6,7 @@ import static dev.ledgerwing.core.radio.RadioWords.quoted;
 import dev.ledgerwing.core.build.Build;
 import dev.ledgerwing.core.build.Phase;
 import dev.ledgerwing.core.build.RadioFunction;
+import dev.ledgerwing.core.build.RadioFunction.Kind;
 import dev.ledgerwing.core.verdict.Finding;
 import dev.ledgerwing.core.verdict.Verdict;
 import java.util.List;
@@ -34,7 +35,8 @@ record ChargeStopRule(Build build) {
                                     + " is to do on loss of signal is not said: it stops a charging, which is to be off then."));
         }
         List<String> unasked = charging.stream()
-                .filter(phase -> function.needsChannel()
+                .filter(phase -> function.kind() == Kind.SWITCHED
+                        && function.needsChannel()
                         && !function.demandIn(phase.code()).mustSelect().contains(stop))
                 .map(Phase::name)
                 .toList();

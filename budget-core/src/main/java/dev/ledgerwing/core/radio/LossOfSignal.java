@@ -59,6 +59,9 @@ record LossOfSignal(RadioLink link) {
     }
 
     Judgement judged() {
+        if (link.actsOnLoss() == ActsOnLoss.BOARD && link.boardLearnsBy() == BoardLearnsBy.NOTHING) {
+            return new Judgement(Verdict.BREAKS, BOARD_ACTS + "nothing tells it that the signal is lost.");
+        }
         if (link.onLoss() == null) {
             return new Judgement(
                     Verdict.UNKNOWN,
@@ -84,12 +87,7 @@ record LossOfSignal(RadioLink link) {
                     Verdict.HOLDS,
                     "On loss of signal the flight controller acts: it learns of it by " + word(by) + ".");
         }
-        return new Judgement(
-                Verdict.BREAKS, BOARD_ACTS + (by == BoardLearnsBy.NOTHING ? untold() : masked(by, onLoss)));
-    }
-
-    private static String untold() {
-        return "nothing tells it of it.";
+        return new Judgement(Verdict.BREAKS, BOARD_ACTS + masked(by, onLoss));
     }
 
     private static String masked(BoardLearnsBy by, OnLoss onLoss) {

@@ -72,10 +72,20 @@ record LossRule(Build build, StopFunctions stops, Happens happens) {
                 .filter(channel -> channel.functions().contains(function.code()))
                 .findFirst()
                 .map(channel -> new ChannelLoss(build, function, wanted, channel).outcome(happens, drives))
-                .orElseGet(() -> LossOutcome.notKnown(
+                .orElseGet(() -> withoutChannel(function, wanted, drives));
+    }
+
+    /** A receiver that holds moves nothing to where it is wanted, whatever the channel. */
+    private LossOutcome withoutChannel(RadioFunction function, String wanted, boolean drives) {
+        return happens == Happens.HOLD && drives
+                ? LossOutcome.breaks(
+                        Reason.THROTTLE,
+                        "On loss of signal " + quoted(function.name()) + " is wanted at its " + wanted
+                                + ", but the receiver holds the last command: the propulsion would run on.")
+                : LossOutcome.notKnown(
                         Reason.NO_CHANNEL,
                         "What becomes of " + quoted(function.name())
-                                + " on loss of signal is not known: no channel is recorded for it."));
+                                + " on loss of signal is not known: no channel is recorded for it.");
     }
 
     /** A throttle is what commands a part that drives the airframe. */

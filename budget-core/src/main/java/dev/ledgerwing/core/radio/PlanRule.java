@@ -42,7 +42,7 @@ record PlanRule(RadioStatement statement) {
         Integer needed = statement.channelsNeeded();
         if (needed == null) {
             return statement.fitsOnNoNumber()
-                    ? "What is asked of the switched functions does not fit on any number of channels with the controls there are."
+                    ? "What is asked does not fit on any number of channels with the controls there are."
                     : "Not everything fits on the channels of the link, and how many would do is not known: there are too many combinations.";
         }
         return channels(needed) + (needed == 1 ? " is" : " are") + " needed with the controls there are, the link has "
@@ -108,7 +108,7 @@ record PlanRule(RadioStatement statement) {
     private Stream<Finding> sharing() {
         return statement.isRecorded()
                 ? statement.inForce().stream()
-                        .filter(channel -> channel.carries().size() > 1)
+                        .filter(channel -> functions(channel).size() > 1)
                         .flatMap(channel -> Stream.concat(Stream.of(shared(channel)), decoders(channel)))
                 : Stream.empty();
     }
@@ -146,7 +146,8 @@ record PlanRule(RadioStatement statement) {
 
     private List<RadioFunction> functions(Channel channel) {
         return statement.radio().functions().stream()
-                .filter(function -> channel.functions().contains(function.code()))
+                .filter(function ->
+                        function.needsChannel() && channel.functions().contains(function.code()))
                 .toList();
     }
 

@@ -268,7 +268,7 @@ class LossRuleTest {
         linkSays(
                 board(OnLoss.NO_PULSES, BoardLearnsBy.NOTHING),
                 Verdict.BREAKS,
-                "The flight controller is to act on loss of signal, but nothing tells it of it.");
+                "The flight controller is to act on loss of signal, but nothing tells it that the signal is lost.");
         linkSays(
                 board(OnLoss.PRESET, BoardLearnsBy.SILENCE),
                 Verdict.BREAKS,
@@ -277,6 +277,14 @@ class LossRuleTest {
                 board(OnLoss.HOLD, BoardLearnsBy.OUT_OF_RANGE),
                 Verdict.BREAKS,
                 "The flight controller is to act on loss of signal, but it waits for a channel out of its range, and the receiver holds the last command: no channel ever goes there.");
+    }
+
+    @Test
+    void breaksWhereNothingTellsTheBoardWhateverTheReceiverDoes() {
+        linkSays(
+                new RadioLink(4, null, ActsOnLoss.BOARD, BoardLearnsBy.NOTHING, null),
+                Verdict.BREAKS,
+                "The flight controller is to act on loss of signal, but nothing tells it that the signal is lost.");
     }
 
     @ParameterizedTest

@@ -19,8 +19,11 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import dev.ledgerwing.core.Ledgers;
 import dev.ledgerwing.core.Said;
+import dev.ledgerwing.core.build.Basis;
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.build.Category;
 import dev.ledgerwing.core.build.Channel;
+import dev.ledgerwing.core.build.PartLine;
 import dev.ledgerwing.core.build.PulseTrain;
 import dev.ledgerwing.core.build.Radio;
 import dev.ledgerwing.core.build.RadioFunction;
@@ -124,6 +127,27 @@ class RadioFindingsTest {
     }
 
     @Test
+    void aFunctionThatGoesByTheDataLinkSharesNothing() {
+        Build build = with(presets(2), GEAR, CHARGING.withOtherwiseBy(OtherwiseBy.DATA_LINK), ONE, BOTH);
+        says(only("radio.plan", build), Verdict.HOLDS, "Everything fits on 2 of 2 channels, each function on its own.");
+        assertThat(of("radio.sharing", build)).isEmpty();
+    }
+
+    @Test
+    void aThrottleThatIsHeldBreaksBeforeItsChannelIsPlanned() {
+        // UK guidance after CAP 658: on loss of signal a throttle goes to idle or off.
+        PartLine motor =
+                Ledgers.line("motor", Category.PROPULSION, 200, Basis.WEIGHED).withServes(List.of("throttle"));
+        Build build = with(Radios.link(4, OnLoss.HOLD, ActsOnLoss.RECEIVER)).withLines(List.of(motor));
+        assertThat(of("radio.loss", build))
+                .extracting(Finding::verdict, Finding::sentence)
+                .contains(
+                        tuple(
+                                Verdict.BREAKS,
+                                "On loss of signal “Throttle” is wanted at its low end, but the receiver holds the last command: the propulsion would run on."));
+    }
+
+    @Test
     void saysThatMoreChannelsAreNeededThanThereAre() {
         Build build = with(presets(2), gear("down", "down,up", ""), charging("off", "off,on", ""));
         Finding plan = only("radio.plan", build);
@@ -143,7 +167,7 @@ class RadioFindingsTest {
         says(
                 only("radio.plan", build(radio)),
                 Verdict.BREAKS,
-                "What is asked of the switched functions does not fit on any number of channels with the controls there are.");
+                "What is asked does not fit on any number of channels with the controls there are.");
     }
 
     @Test
