@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -33,7 +34,7 @@ public final class BankPlanner {
 
     private final @Nullable Integer[] bestChosen;
     private final int[] bestBankOf;
-    private long steps;
+    private final AtomicLong steps = new AtomicLong();
 
     private BankPlanner(List<OutputBank> banks, List<Device> devices) {
         this.devices = devices;
@@ -110,7 +111,7 @@ public final class BankPlanner {
     }
 
     private boolean isGivenUp() {
-        return steps > MOST_STEPS;
+        return steps.get() > MOST_STEPS;
     }
 
     private List<Step> steps(int bank) {
@@ -150,7 +151,7 @@ public final class BankPlanner {
         }
         int[] room = banks.stream().mapToInt(BankChoice::capacity).toArray();
         Distribution distribution = Distribution.of(costs, room, devices.size());
-        steps += distribution.steps();
+        steps.addAndGet(distribution.steps());
         return distribution;
     }
 

@@ -1,6 +1,7 @@
 package dev.ledgerwing.core.outputs.bank;
 
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * Devices spread over banks with room for so many each, at the least total cost: successive shortest paths in the bipartite graph of
@@ -13,7 +14,7 @@ final class Distribution {
     private final long[][] costs;
     private final int[] room;
     private final int[] bankOf;
-    private long steps;
+    private final AtomicLong steps = new AtomicLong();
 
     /** @param costs by bank and device; {@link BankChoice#CANNOT} where there is no way */
     private Distribution(long[][] costs, int[] room, int devices) {
@@ -46,7 +47,7 @@ final class Distribution {
 
     /** How much work it was: links between a device and a bank that were looked at. */
     long steps() {
-        return steps;
+        return steps.get();
     }
 
     int placed() {
@@ -59,7 +60,7 @@ final class Distribution {
      */
     private void place(int device) {
         int banks = room.length;
-        steps += banks;
+        steps.addAndGet(banks);
         long[] distance = new long[banks];
         int[] lastMoved = new int[banks];
         for (int bank = 0; bank < banks; bank++) {
@@ -69,7 +70,7 @@ final class Distribution {
         boolean shorter = true;
         while (shorter) {
             shorter = false;
-            steps += (long) device * banks;
+            steps.addAndGet((long) device * banks);
             for (int moved = 0; moved < device; moved++) {
                 shorter |= relax(moved, distance, lastMoved);
             }

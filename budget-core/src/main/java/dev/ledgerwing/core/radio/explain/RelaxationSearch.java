@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -40,8 +41,8 @@ final class RelaxationSearch {
     /** Whether changes of switches suffice, by their numbers of positions. */
     private final Map<List<Integer>, Boolean> seen = new HashMap<>();
 
-    private int tried;
-    private int inVain;
+    private final AtomicInteger tried = new AtomicInteger();
+    private final AtomicInteger inVain = new AtomicInteger();
 
     RelaxationSearch(ChannelProblem problem) {
         whole = FewerFunctions.heeded(problem);
@@ -131,26 +132,26 @@ final class RelaxationSearch {
 
     /** Whether there was a concession of which it could not be found out whether it is enough. */
     boolean isUndecided() {
-        return inVain > 0;
+        return inVain.get() > 0;
     }
 
     /** Whether a change certainly makes everything fit. */
     private boolean becomesFit(UnaryOperator<ChannelProblem> change) {
-        if (tried >= MOST_TRIED || inVain >= MOST_IN_VAIN) {
-            inVain++;
+        if (tried.get() >= MOST_TRIED || inVain.get() >= MOST_IN_VAIN) {
+            inVain.incrementAndGet();
             return false;
         }
         if (obstacles.stream().anyMatch(each -> Core.breaks(change.apply(each)))) {
             return false;
         }
-        tried++;
+        tried.incrementAndGet();
         ChannelProblem after = change.apply(whole);
         if (Core.breaks(after)) {
             obstacles.add(FewerFunctions.kept(whole, FunctionCore.irreducible(FewerFunctions.heeded(after))));
             return false;
         }
         boolean fits = ChannelPlanner.fits(after);
-        inVain += fits ? 0 : 1;
+        inVain.addAndGet(fits ? 0 : 1);
         return fits;
     }
 }

@@ -91,7 +91,7 @@ final class Cover {
     }
 
     private boolean grow(BitSet group, BitSet candidates, BitSet left, int spent) {
-        task.table().radio().effort().spend(1);
+        task.table().radio().effort().spend(1 + left.cardinality() / 8); // what a promise takes to work out
         if (!promises(group, left, spent) || task.table().kinds(group) == 0) {
             return false;
         }

@@ -4,15 +4,22 @@ import dev.ledgerwing.core.build.Channel;
 import dev.ledgerwing.core.build.RadioFunction;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 
-/** The numbers of the channels: as many functions as possible keep the one they have, the others get the lowest free ones. */
+/**
+ * The numbers of the channels: as many functions as possible keep the one they have, the others get the lowest free ones. Of very
+ * many claims not all are tried: the plan is as good, but fewer may stay where they are.
+ */
 final class Numbering {
 
+    private static final int MOST_STEPS = 100_000;
+
     private final List<Draft> drafts;
+    private final AtomicInteger steps = new AtomicInteger();
     private final List<Map<Integer, Integer>> claims = new ArrayList<>();
     private final int[] now;
     private final int[] best;
@@ -45,7 +52,7 @@ final class Numbering {
     }
 
     private static Map<Integer, Integer> claims(Draft draft, List<Channel> recorded, int channels) {
-        Map<Integer, Integer> claims = new TreeMap<>();
+        Map<Integer, Integer> claims = new TreeMap<>(); // by the number, which sorts what is equally good below
         for (Channel channel : recorded) {
             long here = draft.functions().stream()
                     .map(RadioFunction::code)
@@ -55,7 +62,11 @@ final class Numbering {
                 claims.merge(channel.number(), (int) here, Math::max);
             }
         }
-        return claims;
+        Map<Integer, Integer> bestFirst = new LinkedHashMap<>();
+        claims.entrySet().stream()
+                .sorted(Map.Entry.<Integer, Integer>comparingByValue().reversed())
+                .forEach(claim -> bestFirst.put(claim.getKey(), claim.getValue()));
+        return bestFirst;
     }
 
     private void choose(int draft, int kept) {
@@ -66,7 +77,8 @@ final class Numbering {
             }
             return;
         }
-        if (kept + hoped(draft) <= mostKept.get()) {
+        boolean enough = mostKept.get() >= 0 && steps.incrementAndGet() > MOST_STEPS;
+        if (enough || kept + hoped(draft) <= mostKept.get()) {
             return;
         }
         claims.get(draft).forEach((number, functions) -> {

@@ -20,6 +20,7 @@ final class PresetLevel {
     static int @Nullable [][] ways(Group group, int[][] accepted) {
         PresetLevel preset = new PresetLevel(group, accepted);
         int levels = accepted.length == 0 ? 0 : accepted[0].length;
+        group.radio().effort().spend(levels * group.size() / 8);
         for (int place = 0; place <= levels; place++) {
             int[][] ways = preset.ways(place, true);
             if (ways != null) {
