@@ -3,6 +3,7 @@ package dev.ledgerwing.report.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.ledgerwing.core.build.Build;
+import dev.ledgerwing.core.outputs.OutputStatement;
 import dev.ledgerwing.report.Builds;
 import dev.ledgerwing.report.Golden;
 import dev.ledgerwing.report.RadioBuilds;
@@ -90,7 +91,7 @@ class BanksChartTest {
 
     @Test
     void saysSoWhereNoBoardIsChosen() {
-        assertThat(OutputPictures.banks(Builds.complete(), null, List.of()).narrow())
+        assertThat(OutputPictures.banks(OutputStatement.of(Builds.complete())).narrow())
                 .contains(">No flight controller is chosen yet.<");
     }
 }

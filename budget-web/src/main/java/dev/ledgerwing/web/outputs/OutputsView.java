@@ -71,7 +71,7 @@ record OutputsView(
 
     static OutputsView of(BuildReview review) {
         Build build = review.build();
-        OutputStatement statement = OutputStatement.of(build);
+        OutputStatement statement = review.outputs();
         List<FindingRow> findings = FindingRow.of(review, Budget.OUTPUTS);
         Board aboard = statement.fitted();
         return new OutputsView(
@@ -83,8 +83,7 @@ record OutputsView(
                 review.findings(Budget.OUTPUTS).size() - findings.size(),
                 BoardsView.of(statement, review.units()),
                 aboard == null ? "" : aboard.name(),
-                OutputPictures.banks(build, aboard, build.outputs().assignments())
-                        .html(),
+                OutputPictures.banks(statement).html(),
                 OutputLine.of(statement),
                 statement.undriven().stream().map(OutputsView::trouble).toList(),
                 PartPorts.of(build),

@@ -2,7 +2,6 @@ package dev.ledgerwing.web.outputs;
 
 import dev.ledgerwing.core.build.Board;
 import dev.ledgerwing.core.build.Build;
-import dev.ledgerwing.core.outputs.OutputStatement;
 import dev.ledgerwing.core.review.BuildReview;
 import dev.ledgerwing.core.review.ImpactPart;
 import dev.ledgerwing.core.review.ReviewDelta;
@@ -36,7 +35,7 @@ record TrialView(
 
     static TrialView of(BuildReview before, BuildReview after) {
         Build build = after.build();
-        Board board = Objects.requireNonNull(OutputStatement.of(build).fitted());
+        Board board = Objects.requireNonNull(after.outputs().fitted());
         return new TrialView(
                 board.code(),
                 board.name(),
@@ -46,7 +45,6 @@ record TrialView(
                         .map(budget -> new BudgetChange(budget.title(), before.verdict(budget), after.verdict(budget)))
                         .toList(),
                 FindingRow.of(after, Budget.OUTPUTS),
-                OutputPictures.banks(build, board, build.outputs().assignments())
-                        .html());
+                OutputPictures.banks(after.outputs()).html());
     }
 }

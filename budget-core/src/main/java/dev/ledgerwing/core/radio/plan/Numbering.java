@@ -44,13 +44,6 @@ final class Numbering {
         return numbering.filled();
     }
 
-    /** How many functions keep their number then. */
-    static int kept(List<Draft> drafts, List<Channel> recorded, int channels) {
-        Numbering numbering = new Numbering(drafts, recorded, channels);
-        numbering.choose(0, 0);
-        return numbering.mostKept.get();
-    }
-
     private static Map<Integer, Integer> claims(Draft draft, List<Channel> recorded, int channels) {
         Map<Integer, Integer> claims = new TreeMap<>(); // by the number, which sorts what is equally good below
         for (Channel channel : recorded) {
